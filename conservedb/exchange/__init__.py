@@ -1,0 +1,1 @@
+"""Tables in and out: one CSV file per subject, read with every fault named, written unaltered."""

@@ -1,0 +1,342 @@
+"""Kinds of CSV column: how a cell becomes the values of database fields, and back.
+
+A column covers one or more headers (`names`) and one or more fields of its table. `parse`
+raises CellProblem; `show` is its reverse. Both see other records only through `Keys`.
+"""
+
+from __future__ import annotations
+
+import datetime
+import uuid
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Any, Protocol
+
+from conservedb import dates
+from conservedb.exchange import cells
+from conservedb.exchange.faults import CellProblem
+from conservedb.store.keys import fold, sort_key
+
+Values = tuple[Any, ...]
+
+
+class Keys(Protocol):
+    """What columns may ask about other records (see `conservedb.exchange.keys`)."""
+
+    object_id: int
+    row: dict[str, str]
+
+    def find(self, subject: str, text: str) -> int:
+        """The id of a record named in a cell; CellProblem where there is none."""
+
+    def name_of(self, subject: str, record: int) -> str:
+        """How a record is named in cells."""
+
+    def material(self, text: str) -> Values:
+        """(material id, class id, words as found) for what a cell calls a material."""
+
+    def known_material(self, text: str) -> int | None:
+        """The id of the one material of that key, name or alias; None where none or several."""
+
+    def object_of(self, subject: str, record: int) -> int:
+        """The id of the object that a record belongs to."""
+
+    def notice(self, column: str, value: str, reason: str, remedy: str) -> None:
+        """Tell the user something that is no fault."""
+
+
+@dataclass(frozen=True)
+class Column:
+    """A column of free text; its cell is kept verbatim."""
+
+    name: str
+    field: str = ""
+
+    @property
+    def names(self) -> tuple[str, ...]:
+        """The CSV headers that this column covers."""
+        return (self.name,)
+
+    @property
+    def fields(self) -> tuple[str, ...]:
+        """The database fields that it fills."""
+        return (self.field or self.name,)
+
+    @property
+    def blank(self) -> Values:
+        """The values where nothing is recorded."""
+        return (None,) * len(self.fields)
+
+    def parse(self, cell: str, keys: Keys) -> Values:
+        """The field values for a cell that is not blank."""
+        return (cell,)
+
+    def show(self, values: Values, keys: Keys) -> str:
+        """The cell for field values."""
+        return values[0] or ""
+
+    def show_all(self, values: Values, keys: Keys) -> tuple[str, ...]:
+        """One cell per header."""
+        return (self.show(values, keys),)
+
+
+@dataclass(frozen=True)
+class Name(Column):
+    """Text that people look for: kept verbatim, with its folded form beside it."""
+
+    sorted_too: bool = False
+
+    @property
+    def fields(self) -> tuple[str, ...]:
+        name = self.field or self.name
+        return (
+            (name, f"{name}_sort", f"{name}_folded")
+            if self.sorted_too
+            else (name, f"{name}_folded")
+        )
+
+    def parse(self, cell: str, keys: Keys) -> Values:
+        return (cell, sort_key(cell), fold(cell)) if self.sorted_too else (cell, fold(cell))
+
+
+@dataclass(frozen=True)
+class KeyText(Column):
+    """The text that a record is known by; outer blanks do not count."""
+
+    folded: bool = False
+    sorted_too: bool = False
+
+    @property
+    def fields(self) -> tuple[str, ...]:
+        name = self.field or self.name
+        extra = ((f"{name}_sort",) if self.sorted_too else ()) + (
+            (f"{name}_folded",) if self.folded else ()
+        )
+        return (name, *extra)
+
+    def parse(self, cell: str, keys: Keys) -> Values:
+        text = cell.strip()
+        extra = ((sort_key(text),) if self.sorted_too else ()) + (
+            (fold(text),) if self.folded else ()
+        )
+        return (text, *extra)
+
+
+@dataclass(frozen=True)
+class Choice(Column):
+    """One of a closed list of words."""
+
+    values: tuple[str, ...] = ()
+
+    def parse(self, cell: str, keys: Keys) -> Values:
+        word = " ".join(cell.split()).lower()
+        for value in self.values:
+            if value.lower() == word:
+                return (value,)
+        raise CellProblem("is not one of the words used here", f"use {', '.join(self.values)}")
+
+
+@dataclass(frozen=True)
+class Number(Column):
+    """A measure; the unit stands in the name of the column."""
+
+    positive: bool = True
+
+    def parse(self, cell: str, keys: Keys) -> Values:
+        value = cells.number(cell)
+        if self.positive and value < 0:
+            raise CellProblem("is below zero", "give the measure as a positive number")
+        return (value,)
+
+    def show(self, values: Values, keys: Keys) -> str:
+        return "" if values[0] is None else cells.show_number(values[0])
+
+
+@dataclass(frozen=True)
+class Whole(Column):
+    """A whole number of any sign."""
+
+    def parse(self, cell: str, keys: Keys) -> Values:
+        return (cells.integer(cell),)
+
+    def show(self, values: Values, keys: Keys) -> str:
+        return "" if values[0] is None else str(values[0])
+
+
+@dataclass(frozen=True)
+class Date(Column):
+    """A date as found; the words are kept, the bounds worked out."""
+
+    @property
+    def fields(self) -> tuple[str, ...]:
+        prefix = self.field or self.name
+        return tuple(f"{prefix}_{part}" for part in DATE_PARTS)
+
+    @property
+    def blank(self) -> Values:
+        return BLANK_DATE
+
+    def parse(self, cell: str, keys: Keys) -> Values:
+        try:
+            found = dates.read(cell)
+        except dates.DateError as problem:
+            raise CellProblem(problem.reason, problem.remedy) from problem
+        if found.derived == "not understood":
+            keys.notice(
+                self.name,
+                cell,
+                "these words of date are not in the table; kept as found, with unknown bounds",
+                "to date it, write: words = EDTF",
+            )
+        return (found.words or None, found.edtf or None, *found[2:])
+
+    def show(self, values: Values, keys: Keys) -> str:
+        words, edtf, earliest, latest, flags, derived = values
+        if derived == "blank":
+            return ""
+        return dates.cell(dates.Found(words or "", edtf or "", earliest, latest, flags, derived))
+
+
+DATE_PARTS = ("words", "edtf", "earliest", "latest", "flags", "derived")
+BLANK_DATE: Values = (None, None, dates.UNKNOWN_START, dates.UNKNOWN_END, 0, "blank")
+
+
+@dataclass(frozen=True)
+class Day(Column):
+    """The day on which a record came into a database; the day of import where not given."""
+
+    def parse(self, cell: str, keys: Keys) -> Values:
+        try:
+            return (datetime.date.fromisoformat(cell.strip()).isoformat(),)
+        except ValueError as problem:
+            raise CellProblem("is not a day", "write it as year-month-day: 2026-11-25") from problem
+
+
+@dataclass(frozen=True)
+class Identity(Column):
+    """The UUID of a record, made where not given."""
+
+    def parse(self, cell: str, keys: Keys) -> Values:
+        try:
+            return (str(uuid.UUID(cell.strip())),)
+        except ValueError as problem:
+            raise CellProblem("is not a UUID", "leave it blank and one is made") from problem
+
+
+@dataclass(frozen=True)
+class Ref(Column):
+    """A pointer to one record of another subject."""
+
+    subject: str = ""
+
+    def parse(self, cell: str, keys: Keys) -> Values:
+        return (keys.find(self.subject, cell.strip()),)
+
+    def show(self, values: Values, keys: Keys) -> str:
+        return "" if values[0] is None else keys.name_of(self.subject, values[0])
+
+
+@dataclass(frozen=True)
+class Material(Column):
+    """What a paper calls a material: a key, a name that only one bears, or mere words."""
+
+    with_class: bool = True
+
+    @property
+    def fields(self) -> tuple[str, ...]:
+        middle = ("material_class_id",) if self.with_class else ()
+        return ("material_id", *middle, "material_words")
+
+    def parse(self, cell: str, keys: Keys) -> Values:
+        material, klass, words = keys.material(cell.strip())
+        return (material, klass, words) if self.with_class else (material, words)
+
+    def show(self, values: Values, keys: Keys) -> str:
+        material, words = values[0], values[-1]
+        if material is None:
+            return words or ""
+        key = keys.name_of("materials", material)
+        return f"{words} = {key}" if words else key
+
+
+@dataclass(frozen=True)
+class ListColumn:
+    """A list in a cell, kept as rows of a link table (`owner` points back at the record).
+
+    Where `single` names a field of the record itself, a list of one item is kept there.
+    """
+
+    name: str
+    table: str
+    owner: str
+    fields: tuple[str, ...]
+    parse_item: Callable[[str, Keys], Values]
+    show_item: Callable[[Values, Keys], str]
+    with_object: bool = False
+    single: str = ""
+
+    @property
+    def names(self) -> tuple[str, ...]:
+        """The CSV header of the list."""
+        return (self.name,)
+
+    def parse(self, cell: str, keys: Keys) -> list[Values]:
+        """One tuple of link fields per item; the same item twice counts once."""
+        return list(dict.fromkeys(self.parse_item(item, keys) for item in cells.split_list(cell)))
+
+    def show(self, rows: list[Values], keys: Keys) -> str:
+        """The cell for these link rows, in their order."""
+        return "; ".join(self.show_item(row, keys) for row in rows)
+
+
+def refs(
+    name: str, table: str, owner: str, field: str, subject: str, single: str = ""
+) -> ListColumn:
+    """A list of references to records of the same object."""
+
+    def parse(item: str, keys: Keys) -> Values:
+        return (keys.find(subject, cells.unescape(item)),)
+
+    def show(row: Values, keys: Keys) -> str:
+        return cells.escape(keys.name_of(subject, row[0]))
+
+    return ListColumn(name, table, owner, (field,), parse, show, with_object=True, single=single)
+
+
+def people(table: str, owner: str) -> ListColumn:
+    """A list of people with roles: "Name (role); Name"."""
+
+    def parse(item: str, keys: Keys) -> Values:
+        name, role = cells.split_role(item)
+        try:
+            return (keys.find("people", name), role or None)
+        except CellProblem:
+            return (keys.find("people", cells.unescape(item)), None)
+
+    def show(row: Values, keys: Keys) -> str:
+        return cells.join_role(keys.name_of("people", row[0]), row[1] or "")
+
+    return ListColumn("people", table, owner, ("person_id", "role"), parse, show)
+
+
+def aliases(table: str, owner: str) -> ListColumn:
+    """A list of other names."""
+
+    def parse(item: str, keys: Keys) -> Values:
+        name = cells.unescape(item)
+        return (name, fold(name))
+
+    return ListColumn(
+        "aliases",
+        table,
+        owner,
+        ("alias", "alias_folded"),
+        parse,
+        lambda row, _: cells.escape(row[0]),
+    )
+
+
+def words(name: str, table: str, owner: str, field: str, values: tuple[str, ...]) -> ListColumn:
+    """A list of words from a closed list."""
+    choice = Choice(name, field, values)
+    return ListColumn(name, table, owner, (field,), choice.parse, lambda row, _: str(row[0]))

@@ -1,0 +1,251 @@
+"""Which record a cell means: the keys of the folder and of the database together."""
+
+from __future__ import annotations
+
+import difflib
+from collections import defaultdict
+from typing import Any
+
+from sqlalchemy import Connection, func, select
+
+from conservedb.exchange.columns import Values
+from conservedb.exchange.faults import CellProblem, Fault
+from conservedb.exchange.subjects import BY_NAME, SUBJECTS, Subject
+from conservedb.records import materials, people
+from conservedb.reference.words import AMBIGUOUS
+from conservedb.store.keys import fold
+
+_NEAR = 5000
+"""Above this many candidates no near miss is looked for."""
+
+
+def key_field(subject: Subject) -> str:
+    """The field that holds a record's key as it is compared."""
+    name = subject.key[-1]
+    return f"{name}_folded" if subject.folded else name
+
+
+class KeyBook:
+    """Ids by key, for the records of the database and those of the folder.
+
+    `object_id` and `row` tell whose references are being read; `file` and `line` where.
+    """
+
+    def __init__(self, connection: Connection) -> None:
+        self._connection = connection
+        self.object_id = 0
+        self.row: dict[str, str] = {}
+        self.file, self.line = "", 0
+        self.notices: list[Fault] = []
+        self.ids: dict[str, dict[Any, int]] = {s.name: {} for s in SUBJECTS if not s.in_object}
+        self.scoped: dict[str, dict[int, dict[str, int]]] = {
+            s.name: defaultdict(dict) for s in SUBJECTS if s.in_object
+        }
+        self._labels: dict[str, dict[int, str]] = {s.name: {} for s in SUBJECTS}
+        self._next: dict[str, int] = {}
+        self._loaded: set[int] = set()
+        self._aliases: dict[str, dict[str, set[int]]] = {
+            name: defaultdict(set) for name in ("people", "materials", "material_classes")
+        }
+        self._parents: dict[int, int | None] = {}
+        self._class_of: dict[int, int | None] = {}
+        self._load_global()
+
+    # -- filling ------------------------------------------------------------------------
+
+    def _load_global(self) -> None:
+        for subject in SUBJECTS:
+            if subject.in_object or subject.name in ("terms", "material_parts", "statements"):
+                continue
+            table = subject.table
+            rows = self._connection.execute(select(table.c.id, table.c[key_field(subject)]))
+            self.ids[subject.name] = {key: record for record, key in rows}
+        for name, table, alias in (
+            ("people", people.person, people.person_alias),
+            ("materials", materials.material, materials.material_alias),
+        ):
+            owner = alias.c[f"{table.name}_id"]
+            for record, word in self._connection.execute(select(table.c.id, table.c.name_folded)):
+                self.call(name, record, word)
+            for record, word in self._connection.execute(select(owner, alias.c.alias_folded)):
+                self.call(name, record, word)
+        classes = materials.material_class
+        for record, word, parent in self._connection.execute(
+            select(classes.c.id, classes.c.name_folded, classes.c.parent_id)
+        ):
+            self.call("material_classes", record, word)
+            self._parents[record] = parent
+        self._class_of = dict(
+            self._connection.execute(
+                select(materials.material.c.id, materials.material.c.class_id)
+            ).tuples().all()
+        )
+
+    def load_object(self, object_id: int) -> None:
+        """Make the records that the database holds for an object known, once."""
+        if object_id in self._loaded:
+            return
+        self._loaded.add(object_id)
+        for name, scoped in self.scoped.items():
+            subject = BY_NAME[name]
+            table = subject.table
+            statement = select(table.c[key_field(subject)], table.c.id).where(
+                table.c.object_id == object_id
+            )
+            scoped[object_id].update(dict(self._connection.execute(statement).tuples().all()))
+
+    def call(self, subject: str, record: int, word: str | None) -> None:
+        """Make a folded name or alias of a person, material or class known."""
+        if word:
+            self._aliases[subject][word].add(record)
+
+    def classify(self, material: int, klass: int | None) -> None:
+        """Make the class of a material known."""
+        self._class_of[material] = klass
+
+    def put_under(self, klass: int, parent: int | None) -> None:
+        """Make the parent of a material class known."""
+        self._parents[klass] = parent
+
+    def new_id(self, subject: Subject) -> int:
+        """The next id of a table; ids are never used twice."""
+        table = subject.table.name
+        if table not in self._next:
+            used = self._connection.execute(select(func.max(subject.table.c.id))).scalar() or 0
+            kept = self._connection.exec_driver_sql(
+                "SELECT seq FROM sqlite_sequence WHERE name = ?", (table,)
+            ).scalar()
+            self._next[table] = max(used, kept or 0)
+        self._next[table] += 1
+        return self._next[table]
+
+    def label(self, subject: str, record: int, text: str) -> None:
+        """Make known how a record of the folder is written in cells."""
+        self._labels[subject][record] = text
+
+    # -- asking (see columns.Keys) ------------------------------------------------------
+
+    def find(self, subject: str, text: str) -> int:
+        """The id of the record that a cell names; CellProblem where there is none."""
+        if subject in self.scoped:
+            key = fold(text) if BY_NAME[subject].folded else text
+            found = self.scoped[subject][self.object_id].get(key)
+        elif subject == "people":
+            found = self._person(text)
+        elif subject == "materials":
+            found = self.known_material(text)
+        else:
+            found = self.ids[subject].get(text)
+        if found is None:
+            raise self._missing(subject, text)
+        return found
+
+    def _person(self, text: str) -> int | None:
+        folded = fold(text)
+        exact = self.ids["people"].get(folded)
+        if exact is not None:
+            return exact
+        bearers = self._aliases["people"].get(folded, set())
+        if len(bearers) > 1:
+            names = sorted(self.name_of("people", record) for record in bearers)
+            raise CellProblem(
+                f"is an alias of {len(bearers)} people: {', '.join(names)}",
+                "write the full name of the one meant",
+            )
+        return next(iter(bearers), None)
+
+    def _missing(self, subject: str, text: str) -> CellProblem:
+        known = (
+            self.scoped[subject][self.object_id] if subject in self.scoped else self.ids[subject]
+        )
+        near: list[str] = []
+        if len(known) <= _NEAR:
+            close = difflib.get_close_matches(fold(text), [str(key) for key in known], 2, 0.75)
+            near = [self.name_of(subject, known[key]) for key in close]
+        singular = BY_NAME[subject].singular
+        hint = f"did you mean {' or '.join(near)}? else " if near else ""
+        several = (
+            "where several are possible, name each, separated by semicolons; "
+            if subject == "places"
+            else ""
+        )
+        return CellProblem(
+            f"names no {singular} in the folder or the database",
+            f"{hint}{several}add it to {subject}.csv, or leave the cell blank",
+        )
+
+    def known_material(self, text: str) -> int | None:
+        """The id of the one material of that key, or of a name or alias that only it bears."""
+        exact = self.ids["materials"].get(text)
+        if exact is not None:
+            return exact
+        bearers = self._aliases["materials"].get(fold(text), set())
+        return next(iter(bearers)) if len(bearers) == 1 else None
+
+    def material(self, text: str) -> Values:
+        """(material, class, words): an ambiguous word is kept at class level, never resolved."""
+        exact = self.ids["materials"].get(text)
+        if exact is not None:
+            return exact, None, None
+        words, equals, key = text.rpartition("=")
+        if equals and key.strip() in self.ids["materials"]:
+            return self.ids["materials"][key.strip()], None, words.strip() or None
+        folded = fold(text)
+        bearers = self._aliases["materials"].get(folded, set())
+        if folded not in AMBIGUOUS and len(bearers) == 1:
+            return next(iter(bearers)), None, text
+        classes = {self.ids["material_classes"].get(text)} - {None}
+        classes |= self._aliases["material_classes"].get(folded, set())
+        if folded in AMBIGUOUS or len(bearers) > 1:
+            self._offer(text, folded, bearers)
+            klass = next(iter(classes)) if len(classes) == 1 else self._common(bearers)
+            return None, klass, text
+        if len(classes) == 1:
+            return None, next(iter(classes)), text
+        raise self._missing("materials", text)
+
+    def _offer(self, text: str, folded: str, bearers: set[int]) -> None:
+        meanings = list(AMBIGUOUS.get(folded, ()))
+        meanings += sorted(self.name_of("materials", record) for record in bearers)
+        self.notice(
+            "material",
+            text,
+            "may mean several things and was kept as found",
+            f"once somebody has decided, write: {text} = KEY (possible: {'; '.join(meanings)})",
+        )
+
+    def _common(self, bearers: set[int]) -> int | None:
+        """The lowest class that all these materials share."""
+        paths = [self._path(self._class_of.get(record)) for record in bearers]
+        if not paths:
+            return None
+        shared = set(paths[0]).intersection(*paths[1:])
+        return next((klass for klass in paths[0] if klass in shared), None)
+
+    def _path(self, klass: int | None) -> list[int]:
+        path: list[int] = []
+        while klass is not None and klass not in path:
+            path.append(klass)
+            klass = self._parents.get(klass)
+        return path
+
+    def name_of(self, subject: str, record: int) -> str:
+        """How a record is written in cells."""
+        labels = self._labels[subject]
+        if record not in labels:
+            table = BY_NAME[subject].table
+            text = table.c[BY_NAME[subject].key[-1]]
+            labels[record] = self._connection.execute(
+                select(text).where(table.c.id == record)
+            ).scalar_one()
+        return labels[record]
+
+    def object_of(self, subject: str, record: int) -> int:
+        """The id of the object that a record belongs to."""
+        table = BY_NAME[subject].table
+        statement = select(table.c.object_id).where(table.c.id == record)
+        return int(self._connection.execute(statement).scalar_one())
+
+    def notice(self, column: str, value: str, reason: str, remedy: str) -> None:
+        """Note something that is no fault."""
+        self.notices.append(Fault(self.file, self.line, column, value, reason, remedy))

@@ -1,0 +1,167 @@
+"""Writing the good records, all in the caller's one transaction."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from typing import Any
+
+from sqlalchemy import Connection
+
+from conservedb.exchange.columns import ListColumn
+from conservedb.exchange.subjects import BY_NAME, Subject
+from conservedb.exchange.taking import Record
+from conservedb.knowledge.layers import LayerBounds
+from conservedb.recording.bounds import stored_bounds
+from conservedb.records import metadata
+from conservedb.records.layers import BOUNDS
+
+
+def write(
+    connection: Connection,
+    records: dict[str, dict[int, Record]],
+    bounds: dict[int, LayerBounds],
+    objects: set[int],
+) -> None:
+    """Write new and changed records, then the bounds of known layers that moved.
+
+    Args:
+        records: by subject, in the order in which they may be written.
+        bounds: of every layer of the objects concerned.
+        objects: ids of the objects that the database held before.
+    """
+    for name, of_subject in records.items():
+        subject = BY_NAME[name]
+        good = [record for record in of_subject.values() if not record.bad]
+        if name == "removals":
+            _move_bounds(connection, bounds, records.get("layers", {}), objects)
+        _insert(connection, subject, _parents_first(subject, good), bounds)
+        _update(connection, subject, [r for r in good if r.changed], bounds)
+        if name != "components":
+            _write_lists(connection, subject, good)
+        if name == "places":  # a fixing bridges joints, which are written after components
+            parts = records.get("components", {}).values()
+            _write_lists(connection, BY_NAME["components"], [r for r in parts if not r.bad])
+    if "places" not in records and "components" in records:
+        parts = records["components"].values()
+        _write_lists(connection, BY_NAME["components"], [r for r in parts if not r.bad])
+    if "removals" not in records:
+        _move_bounds(connection, bounds, records.get("layers", {}), objects)
+    _write_sides(connection, bounds)
+
+
+def _many(connection: Connection, statement: str, rows: list[tuple[Any, ...]]) -> None:
+    if rows:
+        connection.exec_driver_sql(statement, rows)
+
+
+def _insert(
+    connection: Connection,
+    subject: Subject,
+    records: list[Record],
+    bounds: dict[int, LayerBounds],
+) -> None:
+    fields = ("id", *subject.fields)
+    layers = subject.name == "layers"
+    if layers:
+        fields += BOUNDS
+    marks = ", ".join("?" * len(fields))
+    names = ", ".join(fields)
+    rows = [
+        (r.id, *r.values, *bounds[r.id].whole) if layers else (r.id, *r.values)
+        for r in records
+        if r.new
+    ]
+    _many(connection, f"INSERT INTO {subject.table.name} ({names}) VALUES ({marks})", rows)
+
+
+def _update(
+    connection: Connection,
+    subject: Subject,
+    records: list[Record],
+    bounds: dict[int, LayerBounds],
+) -> None:
+    layers = subject.name == "layers"
+    fields = subject.fields + (BOUNDS if layers else ())
+    names = ", ".join(f"{name} = ?" for name in fields)
+    rows = [
+        (*r.values, *bounds[r.id].whole, r.id) if layers else (*r.values, r.id)
+        for r in records
+        if not r.new
+    ]
+    _many(connection, f"UPDATE {subject.table.name} SET {names} WHERE id = ?", rows)
+
+
+def _parents_first(subject: Subject, records: list[Record]) -> list[Record]:
+    """In a tree each parent stands before its children."""
+    if not subject.parent:
+        return records
+    position = subject.position[f"{subject.parent}_id"]
+    waiting = {record.id: record for record in records}
+    ordered: list[Record] = []
+    while waiting:
+        ready = [r for r in waiting.values() if r.values[position] not in waiting]
+        ordered += ready
+        for record in ready:
+            del waiting[record.id]
+    return ordered
+
+
+def _write_lists(connection: Connection, subject: Subject, records: list[Record]) -> None:
+    for column in subject.lists:
+        concerned = [r for r in records if column.name in r.links]
+        known = [(r.id,) for r in concerned if not r.new]
+        _many(connection, f"DELETE FROM {column.table} WHERE {column.owner} = ?", known)
+        _insert_list(connection, column, concerned)
+
+
+def _insert_list(connection: Connection, column: ListColumn, records: Iterable[Record]) -> None:
+    ordered = "position" in metadata.tables[column.table].c
+    fields = (
+        *(("object_id",) if column.with_object else ()),
+        column.owner,
+        *column.fields,
+        *(("position",) if ordered else ()),
+    )
+    rows = [
+        (
+            *((record.values[0],) if column.with_object else ()),
+            record.id,
+            *item,
+            *((place,) if ordered else ()),
+        )
+        for record in records
+        for place, item in enumerate(record.links[column.name])
+    ]
+    marks = ", ".join("?" * len(fields))
+    _many(connection, f"INSERT INTO {column.table} ({', '.join(fields)}) VALUES ({marks})", rows)
+
+
+def _move_bounds(
+    connection: Connection,
+    bounds: dict[int, LayerBounds],
+    written: dict[int, Record],
+    objects: set[int],
+) -> None:
+    """Known layers whose bounds a new removal, sighting or date has moved."""
+    names = ", ".join(f"{name} = ?" for name in BOUNDS)
+    moved = [
+        (*bounds[layer_id].whole, layer_id)
+        for object_id in objects
+        for layer_id, stored in stored_bounds(connection, object_id).items()
+        if layer_id in bounds and stored.whole != bounds[layer_id].whole
+    ]
+    _many(connection, f"UPDATE layer SET {names} WHERE id = ?", moved)
+
+
+def _write_sides(connection: Connection, bounds: dict[int, LayerBounds]) -> None:
+    fields = ("layer_id", "side", *BOUNDS)
+    rows = [
+        (layer_id, side, *numbers)
+        for layer_id, worked_out in bounds.items()
+        for side, numbers in worked_out.sides.items()
+    ]
+    known = [(layer_id,) for layer_id in bounds]
+    if connection.exec_driver_sql("SELECT 1 FROM layer_side LIMIT 1").first():
+        _many(connection, "DELETE FROM layer_side WHERE layer_id = ?", known)
+    marks = ", ".join("?" * len(fields))
+    _many(connection, f"INSERT INTO layer_side ({', '.join(fields)}) VALUES ({marks})", rows)

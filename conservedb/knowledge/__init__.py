@@ -1,0 +1,1 @@
+"""Pure computation: what lies where and when, and what follows. No database, no files."""

@@ -1,0 +1,27 @@
+"""What is recorded has happened: open and unknown days closed by what is certain."""
+
+from __future__ import annotations
+
+from conservedb.dates import OPEN_START, UNKNOWN_END, UNKNOWN_START
+from conservedb.knowledge.narrowing import Interval
+
+_NO_START = max(OPEN_START, UNKNOWN_START)
+
+
+def happened(
+    earliest: int, latest: int, flags: int, recorded: int, floor: int = OPEN_START
+) -> Interval:
+    """The days on which a recorded event can lie.
+
+    Args:
+        earliest, latest, flags: as the words of date say.
+        recorded: the latest day of its source, else the day it was recorded; an open or
+            unknown latest day cannot lie after it.
+        floor: the earliest making of what bears it; an open or unknown earliest day cannot
+            lie before it.
+    """
+    if latest >= UNKNOWN_END:
+        latest = max(recorded, earliest)
+    if earliest <= _NO_START and floor > earliest:
+        earliest = min(floor, latest)
+    return Interval(earliest, latest, flags)

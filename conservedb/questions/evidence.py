@@ -1,0 +1,141 @@
+"""Who, from what paper, and who says otherwise: the parts that most questions share."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Mapping, Sequence
+
+from sqlalchemy import Connection, Table, select
+
+from conservedb.dates import MAX_DAY, MIN_DAY, from_iso
+from conservedb.knowledge.layers import Interval
+from conservedb.questions.answers import Person, Rival, Source, When
+from conservedb.questions.asking import Question, Row, Rows, Selection, blank, cited, dated
+from conservedb.records.layers import sighting_person
+from conservedb.records.materials import material
+from conservedb.records.people import person
+from conservedb.records.sources import STATEMENT_SUBJECTS, source, statement, statement_person
+from conservedb.records.treatments import intervention_person
+
+BLANK = When("", "", -8_000_000, 8_000_000, 0, "blank")
+
+People = Mapping[int, tuple[Person, ...]]
+_OWNERS = {
+    intervention_person: "intervention_id",
+    sighting_person: "sighting_id",
+    statement_person: "statement_id",
+}
+
+
+def when(row: Row, at: int) -> When:
+    """The date whose six columns begin at `at`."""
+    return BLANK if row[at + 5] == "blank" else When(*row[at : at + 6])
+
+
+def source_of(row: Row, at: int) -> Source | None:
+    """The source whose three columns begin at `at`."""
+    return None if row[at] is None else Source(row[at], row[at + 1], row[at + 2])
+
+
+def interval(date: When, floor: int, ceiling: int | None, entered: str) -> Interval:
+    """The days on which something recorded happened.
+
+    What is recorded has happened: an open or unknown latest day is that of its source
+    (`ceiling`), else the day it was entered. An open or unknown earliest day is `floor`.
+    """
+    earliest, latest = date.earliest, date.latest
+    if latest > MAX_DAY:
+        latest = from_iso(entered[:10]) if ceiling is None or ceiling > MAX_DAY else ceiling
+        latest = max(latest, earliest)
+    if earliest < MIN_DAY:
+        earliest = min(max(floor, earliest), latest)
+    return Interval(earliest, latest, date.flags)
+
+
+def people_of(link: Table, owners: Selection) -> Question:
+    """The question for the people tied to records by a link table, in their order."""
+    owner = link.c[_OWNERS[link]]
+    return Question(
+        select(owner.label("owner"), person.c.name, blank(link.c.role).label("role"))
+        .join_from(link, person, person.c.id == link.c.person_id)
+        .where(owner.in_(owners))
+        .order_by(owner, link.c.position)
+    )
+
+
+def by_owner(rows: Rows) -> People:
+    """People grouped by the record that they belong to."""
+    found: dict[int, tuple[Person, ...]] = defaultdict(tuple)
+    for owner, name, role in rows:
+        found[owner] += (Person(name, role),)
+    return found
+
+
+class Statements:
+    """The questions for what sources state about some records, and by whom."""
+
+    def __init__(self, statements: Selection) -> None:
+        decider, chosen = person.alias("decider"), material.alias("chosen")
+        subjects = [statement.c[f"{subject}_id"] for subject in STATEMENT_SUBJECTS]
+        self.stated = Question(
+            select(
+                statement.c.id,
+                statement.c.subject,
+                *subjects,
+                blank(statement.c.field).label("field"),
+                blank(statement.c.value).label("value"),
+                blank(chosen.c.key).label("material"),
+                *cited(source),
+                blank(statement.c.page).label("page"),
+                *dated(statement, "date"),
+                blank(statement.c.followed).label("followed"),
+                blank(decider.c.name).label("decided_by"),
+                blank(statement.c.reason).label("reason"),
+                blank(statement.c.note).label("note"),
+            )
+            .outerjoin_from(statement, source, source.c.id == statement.c.source_id)
+            .outerjoin(chosen, chosen.c.id == statement.c.material_id)
+            .outerjoin(decider, decider.c.id == statement.c.decided_by_id)
+            .where(statement.c.id.in_(statements))
+            .order_by(statement.c.id)
+        )
+        self.people = people_of(statement_person, statements)
+        self.questions = (self.stated, self.people)
+
+    def about(self, connection: Connection, **values: int) -> dict[tuple[str, int], list[Rival]]:
+        """Statements by the record that they are about: ("layer", its id) and so on."""
+        rows = self.stated.all(connection, **values)
+        found: dict[tuple[str, int], list[Rival]] = defaultdict(list)
+        if not rows:
+            return found
+        people = by_owner(self.people.all(connection, **values))
+        for row in rows:
+            subject = getattr(row, f"{row.subject}_id")
+            found[row.subject, subject].append(self._rival(row, people))
+        return found
+
+    def _rival(self, row: Row, people: People) -> Rival:
+        found = source_of(row, _SOURCE)
+        if found is not None and row.page:
+            found = Source(found.ref, found.kind, found.citation, row.page)
+        return Rival(
+            row.field,
+            row.value or row.material,
+            found,
+            people.get(row.id, ()),
+            when(row, _DATE),
+            row.followed,
+            row.decided_by,
+            row.reason,
+            row.note,
+            row.subject,
+        )
+
+
+_SOURCE = 2 + len(STATEMENT_SUBJECTS) + 3
+_DATE = _SOURCE + 4
+
+
+def distinct(sources: Sequence[Source | None]) -> tuple[Source, ...]:
+    """Each source once, in the order first named."""
+    return tuple(dict.fromkeys(found for found in sources if found is not None))

@@ -1,0 +1,204 @@
+"""What is on record about the layers at a place, in a handful of statements."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from dataclasses import dataclass
+
+from sqlalchemy import ColumnElement, Connection, Table, bindparam, select, union, union_all
+from sqlalchemy.sql.selectable import Alias
+
+from conservedb.knowledge.layers import Bounds
+from conservedb.questions.answers import Rival
+from conservedb.questions.asking import Question, Row, Rows, blank, cited, dated
+from conservedb.questions.evidence import People, Statements, by_owner, people_of
+from conservedb.records.layers import (
+    BOUNDS,
+    layer,
+    layer_candidate,
+    layer_side,
+    removal,
+    sighting,
+    sighting_person,
+)
+from conservedb.records.materials import material, material_class
+from conservedb.records.people import person
+from conservedb.records.places import place
+from conservedb.records.sources import source, statement
+from conservedb.records.treatments import intervention, intervention_person
+
+_PLACE = bindparam("place")
+_HERE = union_all(
+    select(layer.c.id).where(layer.c.place_id == _PLACE),
+    select(layer_candidate.c.layer_id).where(layer_candidate.c.place_id == _PLACE),
+)
+_REMOVALS_HERE = select(removal.c.id).where(removal.c.layer_id.in_(_HERE))
+_SIGHTINGS_HERE = select(sighting.c.id).where(sighting.c.layer_id.in_(_HERE))
+_DONE_HERE = union(
+    select(layer.c.intervention_id).where(layer.c.id.in_(_HERE)),
+    select(removal.c.intervention_id).where(removal.c.layer_id.in_(_HERE)),
+)
+_paper, _why = source.alias("paper"), source.alias("why")
+
+
+def _done(table: Table | Alias) -> list[ColumnElement[str]]:
+    return [
+        blank(table.c.ref).label("intervention"),
+        blank(table.c.kind).label("kind"),
+        blank(table.c.technique).label("technique"),
+    ]
+
+
+LAYERS = Question(
+    select(
+        layer.c.id,
+        layer.c.place_id,
+        layer.c.intervention_id,
+        layer.c.ref,
+        layer.c.stack,
+        material.c.key.label("material"),
+        blank(material.c.name).label("material_name"),
+        blank(material_class.c.key).label("material_class"),
+        blank(material_class.c.name).label("class_name"),
+        blank(person.c.name).label("significance_by"),
+        *(
+            blank(layer.c[name]).label(name)
+            for name in (
+                "side",
+                "zone",
+                "role",
+                "material_words",
+                "origin",
+                "coverage",
+                "concentration",
+                "carrier",
+                "dry",
+                "identified",
+                "significance",
+                "note",
+            )
+        ),
+        *(layer.c[name] for name in BOUNDS),
+        *dated(layer, "date"),
+        *dated(intervention, "date", "done"),
+        *_done(intervention),
+        blank(intervention.c.note).label("done_note"),
+        *cited(_paper, "paper"),
+        *cited(_why, "why"),
+    )
+    .outerjoin_from(layer, material, material.c.id == layer.c.material_id)
+    .outerjoin(material_class, material_class.c.id == layer.c.material_class_id)
+    .outerjoin(person, person.c.id == layer.c.significance_by_id)
+    .outerjoin(intervention, intervention.c.id == layer.c.intervention_id)
+    .outerjoin(_paper, _paper.c.id == layer.c.source_id)
+    .outerjoin(_why, _why.c.id == intervention.c.source_id)
+    .where(layer.c.id.in_(_HERE))
+)
+_CANDIDATES = Question(
+    select(layer_candidate.c.layer_id, place.c.mark)
+    .join_from(layer_candidate, place, place.c.id == layer_candidate.c.place_id)
+    .where(layer_candidate.c.layer_id.in_(_HERE))
+    .order_by(layer_candidate.c.layer_id, layer_candidate.c.position)
+)
+_SIDES = Question(
+    select(layer_side.c.layer_id, layer_side.c.side, *(layer_side.c[name] for name in BOUNDS))
+    .where(layer_side.c.layer_id.in_(_HERE))
+    .order_by(layer_side.c.layer_id, layer_side.c.side)
+)
+_REMOVALS = Question(
+    select(
+        removal.c.id,
+        removal.c.layer_id,
+        removal.c.intervention_id,
+        *(blank(removal.c[name]).label(name) for name in ("cause", "extent", "side", "note")),
+        *dated(removal, "date"),
+        *dated(intervention, "date", "done"),
+        *_done(intervention),
+        *cited(_paper, "paper"),
+        *cited(_why, "why"),
+    )
+    .outerjoin_from(removal, intervention, intervention.c.id == removal.c.intervention_id)
+    .outerjoin(_paper, _paper.c.id == removal.c.source_id)
+    .outerjoin(_why, _why.c.id == intervention.c.source_id)
+    .where(removal.c.layer_id.in_(_HERE))
+    .order_by(removal.c.id)
+)
+_SIGHTINGS = Question(
+    select(
+        sighting.c.id,
+        sighting.c.layer_id,
+        *(blank(sighting.c[name]).label(name) for name in ("result", "side", "note")),
+        *dated(sighting, "date"),
+        *cited(source),
+        source.c.date_latest.label("source_latest"),
+        sighting.c.entered,
+    )
+    .outerjoin_from(sighting, source, source.c.id == sighting.c.source_id)
+    .where(sighting.c.layer_id.in_(_HERE))
+    .order_by(sighting.c.date_latest, sighting.c.id)
+)
+_SEEN_BY = people_of(sighting_person, _SIGHTINGS_HERE)
+_HANDS = people_of(intervention_person, _DONE_HERE)
+_STATED = Statements(
+    union_all(
+        select(statement.c.id).where(statement.c.layer_id.in_(_HERE)),
+        select(statement.c.id).where(statement.c.removal_id.in_(_REMOVALS_HERE)),
+        select(statement.c.id).where(statement.c.sighting_id.in_(_SIGHTINGS_HERE)),
+        select(statement.c.id).where(statement.c.intervention_id.in_(_DONE_HERE)),
+    )
+)
+STATEMENTS = (
+    LAYERS,
+    _CANDIDATES,
+    _SIDES,
+    _REMOVALS,
+    _SIGHTINGS,
+    _SEEN_BY,
+    _HANDS,
+    *_STATED.questions,
+)
+AT_BOUNDS = LAYERS.at("came_from")
+AT_LAID = tuple(LAYERS.at(n) for n in ("date_words", "done_words", "paper_ref", "why_ref"))
+AT_TAKEN = tuple(_REMOVALS.at(n) for n in ("date_words", "done_words", "paper_ref", "why_ref"))
+AT_LOOKED, AT_LOOKED_IN = _SIGHTINGS.at("date_words"), _SIGHTINGS.at("source_ref")
+
+
+@dataclass(slots=True)
+class LayerEvidence:
+    """Everything on record about the layers at one place."""
+
+    hands: People
+    removals: dict[int, list[Row]]
+    sightings: dict[int, list[Row]]
+    seen_by: People
+    sides: dict[int, dict[str, Bounds]]
+    candidates: dict[int, list[str]]
+    rivals: dict[tuple[str, int], list[Rival]]
+
+
+def gathered(connection: Connection, at: int, rows: Rows) -> LayerEvidence:
+    removals = _by_layer(_REMOVALS.all(connection, place=at))
+    sightings = _by_layer(_SIGHTINGS.all(connection, place=at))
+    sides: dict[int, dict[str, Bounds]] = defaultdict(dict)
+    for owner, side, *numbers in _SIDES.all(connection, place=at):
+        sides[owner][side] = Bounds(*numbers)
+    candidates: dict[int, list[str]] = defaultdict(list)
+    if any(row.place_id is None for row in rows):
+        for owner, mark in _CANDIDATES.all(connection, place=at):
+            candidates[owner].append(mark)
+    return LayerEvidence(
+        by_owner(_HANDS.all(connection, place=at)),
+        removals,
+        sightings,
+        by_owner(_SEEN_BY.all(connection, place=at)) if sightings else {},
+        sides,
+        candidates,
+        _STATED.about(connection, place=at),
+    )
+
+
+def _by_layer(rows: Rows) -> dict[int, list[Row]]:
+    found: dict[int, list[Row]] = defaultdict(list)
+    for row in rows:
+        found[row.layer_id].append(row)
+    return found

@@ -1,0 +1,1 @@
+"""Writing: what must be worked out and checked whenever records change."""

@@ -1,0 +1,241 @@
+"""Working out when each layer came and went, from the facts recorded about it."""
+
+from __future__ import annotations
+
+import datetime
+from collections import defaultdict
+from collections.abc import Iterator
+from functools import cache
+from typing import NamedTuple
+
+from sqlalchemy import Connection, bindparam, select
+
+from conservedb.dates import OPEN_START, UNKNOWN_END, day_number, iso
+from conservedb.knowledge.dating import happened
+from conservedb.knowledge.layers import (
+    Bounds,
+    ImpossibleOrder,
+    Interval,
+    LayerBounds,
+    LayerFacts,
+    Removal,
+    Sighting,
+    bounds,
+)
+from conservedb.recording.facts import Facts, Row
+from conservedb.records.layers import BOUNDS, layer, layer_side
+
+
+class Contradiction(NamedTuple):
+    """Facts about a layer that no order of events agrees with; `table`, `id` name the culprit."""
+
+    layer_id: int
+    table: str
+    id: int
+    reason: str
+
+
+class Existence(NamedTuple):
+    """The making of what bears a layer, and the loss of each side ("" where there is one)."""
+
+    floor: int
+    bearer: int | None
+    lost: dict[str, Interval]
+    two_sided: bool
+
+
+_NEVER_LOST: dict[str, Interval] = {}
+
+
+@cache
+def _day(entered: str) -> int:
+    day = datetime.date.fromisoformat(entered)
+    return day_number(day.year, day.month, day.day)
+
+
+class Chronology:
+    """Works out the bounds of the layers in `facts`; nothing is read or written elsewhere."""
+
+    def __init__(self, facts: Facts) -> None:
+        self._rows = facts.rows
+        self._candidates = facts.candidates
+        self._existence: dict[int | None, Existence] = {}
+        self._removals = _by_layer(facts.rows["removal"])
+        self._sightings = _by_layer(facts.rows["sighting"])
+
+    def layers(self) -> Iterator[tuple[int, LayerBounds | Contradiction]]:
+        """The bounds of every layer, or what makes them impossible."""
+        for layer_id, row in self._rows["layer"].items():
+            yield layer_id, self._bounds_of(layer_id, row)
+
+    def came(self, layer_id: int) -> Interval:
+        """When a layer came, before anything else narrows it."""
+        row = self._rows["layer"][layer_id]
+        return self._came(row, self._floor(layer_id, row))
+
+    def deed(self, intervention_id: int) -> Interval:
+        """When an intervention took place."""
+        earliest, latest, flags, source, recorded, entered = self._rows["intervention"][
+            intervention_id
+        ]
+        return happened(earliest, latest, flags, self._cap(source, entered, recorded))
+
+    def existence(self, place_id: int, object_id: int) -> Existence:
+        """Since when what bears a place exists, and what of it was lost."""
+        known = self._existence.get(place_id)
+        if known is None:
+            known = self._existence[place_id] = self._work_out_existence(place_id, object_id)
+        return known
+
+    def made(self, component_id: int) -> int:
+        """The earliest day on which a component can have been made; OPEN_START where unknown."""
+        row = self._rows["component"].get(component_id)
+        return row[0] if row else OPEN_START
+
+    def lost(self, component_id: int) -> Interval | None:
+        """When a component was lost; None where no loss is recorded."""
+        row = self._rows["component"].get(component_id)
+        if row is None or row[4] == "blank":
+            return None
+        return happened(row[1], row[2], row[3], _day(row[5]), row[0])
+
+    def _work_out_existence(self, place_id: int, object_id: int) -> Existence:
+        kind, first, second = self._rows["place"][place_id]
+        bearers = [c for c in (first, second) if c is not None]
+        made = [(self.made(c), c) for c in bearers]
+        floor, bearer = max(made, default=(OPEN_START, None))
+        if floor == OPEN_START or floor < self._object_made(object_id):
+            floor = max(floor, self._object_made(object_id))
+        joint = kind == "joint"
+        lost = _NEVER_LOST
+        sides = (("A", first), ("B", second or first)) if joint else (("", first),)
+        for side, component in sides:
+            loss = self.lost(component) if component is not None else None
+            if loss is not None:
+                lost = {**lost, side: loss}
+        return Existence(floor, bearer, lost, joint)
+
+    def _object_made(self, object_id: int) -> int:
+        row = self._rows["object"].get(object_id)
+        return row[0] if row else OPEN_START
+
+    def _floor(self, layer_id: int, row: Row) -> int:
+        places = self._candidates.get(layer_id, ()) if row[1] is None else (row[1],)
+        floors = [self.existence(place, row[0]).floor for place in places]
+        return min(floors) if floors else self._object_made(row[0])
+
+    def _cap(self, source: int | None, entered: str, recorded: int = UNKNOWN_END) -> int:
+        if source is not None:
+            latest = self._rows["source"][source][0]
+            if latest < UNKNOWN_END:
+                return int(latest)
+        return recorded if recorded < UNKNOWN_END else _day(entered)
+
+    def _came(self, row: Row, floor: int) -> Interval:
+        _, _, earliest, latest, flags, derived, deed, source, entered = row
+        return self._dated(earliest, latest, flags, derived, deed, source, entered, floor)
+
+    def _dated(
+        self,
+        earliest: int,
+        latest: int,
+        flags: int,
+        derived: str,
+        deed: int | None,
+        source: int | None,
+        entered: str,
+        floor: int = OPEN_START,
+    ) -> Interval:
+        """An event's own date where it has one, else that of its intervention."""
+        if derived == "blank" and deed is not None:
+            earliest, latest, flags, deed_source, recorded, deed_entered = self._rows[
+                "intervention"
+            ][deed]
+            cap = self._cap(source or deed_source, deed_entered, recorded)
+        else:
+            cap = self._cap(source, entered)
+        return happened(earliest, latest, flags, cap, floor)
+
+    def _bounds_of(self, layer_id: int, row: Row) -> LayerBounds | Contradiction:
+        place = row[1]
+        lost, two_sided = _NEVER_LOST, False
+        if place is not None:
+            existence = self.existence(place, row[0])
+            floor, lost, two_sided = existence.floor, existence.lost, existence.two_sided
+        else:
+            floor = self._floor(layer_id, row)
+        removed = self._removals.get(layer_id, ())
+        looked = self._sightings.get(layer_id, ())
+        facts = LayerFacts(
+            self._came(row, floor),
+            [self._removal(r) for _, r in removed],
+            [self._sighting(s) for _, s in looked],
+            lost,
+            two_sided,
+        )
+        try:
+            return bounds(facts)
+        except ImpossibleOrder as problem:
+            table, culprit = "layer", layer_id
+            if problem.event is not None and isinstance(problem.event.key, int):
+                table = problem.event.kind
+                culprit = (removed if table == "removal" else looked)[problem.event.key][0]
+            return Contradiction(layer_id, table, culprit, problem.reason)
+
+    def _removal(self, row: Row) -> Removal:
+        _, earliest, latest, flags, derived, deed, extent, side, source, entered = row
+        when = self._dated(earliest, latest, flags, derived, deed, source, entered)
+        return Removal(when, extent or "attempted", side or "")
+
+    def _sighting(self, row: Row) -> Sighting:
+        _, earliest, latest, flags, result, side, source, entered = row
+        when = happened(earliest, latest, flags, self._cap(source, entered))
+        return Sighting(when, result or "not accessible", side or "")
+
+
+def _by_layer(rows: dict[int, Row]) -> dict[int, list[tuple[int, Row]]]:
+    grouped: dict[int, list[tuple[int, Row]]] = defaultdict(list)
+    for record, row in rows.items():
+        grouped[row[0]].append((record, row))
+    return grouped
+
+
+_STORED = select(layer.c.id, *(layer.c[name] for name in BOUNDS)).where(
+    layer.c.object_id == bindparam("object")
+)
+_STORED_SIDES = select(
+    layer_side.c.layer_id, layer_side.c.side, *(layer_side.c[name] for name in BOUNDS)
+).where(
+    layer_side.c.layer_id.in_(select(layer.c.id).where(layer.c.object_id == bindparam("object")))
+)
+
+
+def stored_bounds(connection: Connection, object_id: int) -> dict[int, LayerBounds]:
+    """The bounds that the database holds for the layers of an object."""
+    values = {"object": object_id}
+    stored = {r[0]: LayerBounds(Bounds(*r[1:]), {}) for r in connection.execute(_STORED, values)}
+    for layer_id, side, *numbers in connection.execute(_STORED_SIDES, values):
+        stored[layer_id].sides[side] = Bounds(*numbers)
+    return stored
+
+
+def check_bounds(connection: Connection, object_ids: list[int]) -> list[str]:
+    """Work the bounds of all layers out anew; a sentence for each that is stored otherwise."""
+    faults = []
+    for object_id in object_ids:
+        facts = Facts()
+        facts.load(connection, [object_id])
+        stored = stored_bounds(connection, object_id)
+        for layer_id, worked_out in Chronology(facts).layers():
+            if isinstance(worked_out, Contradiction):
+                faults.append(f"layer {layer_id}: {worked_out.reason}")
+            elif stored[layer_id] != worked_out:
+                kept, now = stored[layer_id].whole, worked_out.whole
+                faults.append(
+                    f"layer {layer_id}: stored bounds {_said(kept)}, worked out {_said(now)}"
+                )
+    return faults
+
+
+def _said(b: Bounds) -> str:
+    return " ".join(iso(day) or str(day) for day in b[:6])

@@ -1,0 +1,96 @@
+"""The one function that opens a database, and the two kinds of transaction.
+
+Settings are those that lost nothing in simulated power cuts: a rollback journal that is
+truncated at commit, flushed fully; no memory mapping; foreign keys and recursive triggers on.
+"""
+
+from __future__ import annotations
+
+import sqlite3
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+
+from sqlalchemy import Connection, Engine, create_engine, event
+from sqlalchemy.pool import NullPool
+
+from conservedb.store.problems import DatabaseProblem
+
+OLDEST_SQLITE = (3, 37, 0)
+BUSY_SECONDS = 30
+_PRAGMAS = (
+    "PRAGMA foreign_keys=ON",
+    "PRAGMA recursive_triggers=ON",
+    "PRAGMA cell_size_check=ON",
+    "PRAGMA mmap_size=0",
+    "PRAGMA synchronous=FULL",
+)
+
+
+def connect_sqlite(path: Path) -> sqlite3.Connection:
+    """A plain connection to an existing file, in the state every connection of ours has.
+
+    A file that may only be read is opened for reading.
+
+    Raises:
+        DatabaseProblem: the file cannot be opened, or this Python's SQLite is too old.
+    """
+    if sqlite3.sqlite_version_info < OLDEST_SQLITE:
+        raise DatabaseProblem(
+            f"this Python brings SQLite {sqlite3.sqlite_version}, and conservedb needs 3.37 or"
+            " newer; install a newer Python"
+        )
+    for mode in ("rw", "ro"):
+        try:
+            return _prepared(path, mode)
+        except sqlite3.OperationalError as problem:
+            failure = problem
+    raise DatabaseProblem(
+        f"{path} cannot be opened ({failure}); check that it is a file you may read"
+    ) from failure
+
+
+def _prepared(path: Path, mode: str) -> sqlite3.Connection:
+    raw = sqlite3.connect(
+        f"{path.absolute().as_uri()}?mode={mode}",
+        uri=True,
+        isolation_level=None,
+        timeout=BUSY_SECONDS,
+        check_same_thread=False,
+    )
+    try:
+        raw.execute("PRAGMA journal_mode=TRUNCATE").fetchone()
+        for pragma in _PRAGMAS:
+            raw.execute(pragma)
+    except sqlite3.Error:
+        raw.close()
+        raise
+    return raw
+
+
+def make_engine(path: Path) -> Engine:
+    """An SQLAlchemy engine on the file; every connection is opened by `connect_sqlite`."""
+    engine = create_engine(
+        "sqlite://", creator=lambda: connect_sqlite(path), poolclass=NullPool, echo=False
+    )
+
+    @event.listens_for(engine, "begin")
+    def _begin(connection: Connection) -> None:
+        writing = connection.get_execution_options().get("writing", False)
+        connection.exec_driver_sql("BEGIN IMMEDIATE" if writing else "BEGIN")
+
+    return engine
+
+
+@contextmanager
+def reading(engine: Engine) -> Iterator[Connection]:
+    """A connection that sees one unchanging state of the database."""
+    with engine.connect() as connection:
+        yield connection
+
+
+@contextmanager
+def writing(engine: Engine) -> Iterator[Connection]:
+    """A transaction that holds the write lock from its start; all of it or nothing is kept."""
+    with engine.connect().execution_options(writing=True) as connection, connection.begin():
+        yield connection

@@ -1,0 +1,149 @@
+"""Opening a file: is it ours, is it complete, is it of the right version?"""
+
+from __future__ import annotations
+
+import datetime
+import os
+import sqlite3
+from pathlib import Path
+
+from sqlalchemy import Connection, Engine, text
+
+from conservedb.store import derived
+from conservedb.store.connect import connect_sqlite, make_engine
+from conservedb.store.problems import DatabaseProblem
+from conservedb.store.upgrade import Upgraded, upgrade
+from conservedb.store.version import APPLICATION_ID, HEAD, REVISIONS
+
+_SYNCHRONISED = ("onedrive", "dropbox", "icloud", "google drive", "nextcloud", "owncloud")
+_NETWORK = {"nfs", "nfs4", "cifs", "smb3", "smbfs", "9p", "afs", "fuse.sshfs"}
+_TODAY = text("SELECT fixed_today FROM database")
+
+
+def open_database(path: Path) -> tuple[Engine, Upgraded | None]:
+    """Open a conservedb file, upgrading or completing it where needed.
+
+    Returns:
+        The engine, and what an upgrade did if one was needed.
+
+    Raises:
+        DatabaseProblem: no such file, not a database of ours, damaged, newer than this program,
+            or not writable where an upgrade is needed.
+    """
+    if not path.is_file():
+        raise DatabaseProblem(
+            f"there is no database at {path}; make one with: conservedb new {path}"
+        )
+    revision, fingerprint = _identify(path)
+    if revision not in REVISIONS:
+        raise DatabaseProblem(
+            f"{path} was written by a newer conservedb (schema {revision}, this program knows"
+            f" {HEAD}); install the newer program; the file was not touched"
+        )
+    upgraded = None
+    if revision != HEAD:
+        _must_write(path)
+        upgraded = upgrade(path, revision, HEAD)
+    elif fingerprint != derived.fingerprint():
+        _must_write(path)
+        _complete(path)
+    return make_engine(path), upgraded
+
+
+def today(connection: Connection) -> datetime.date:
+    """The current day; in a demonstration the day at which it stands still."""
+    fixed = connection.execute(_TODAY).scalar()
+    return datetime.date.fromisoformat(fixed) if fixed else datetime.date.today()
+
+
+def surroundings(path: Path) -> str | None:
+    """A sentence of warning where the folder is one that databases are known to suffer in."""
+    whole = path.absolute()
+    if any(name in part.lower() for part in whole.parts for name in _SYNCHRONISED):
+        return (
+            f"{path} lies in a synchronised folder; two people writing at once may lose work:"
+            " keep the database in a plain folder and synchronise copies of it"
+        )
+    if str(whole).startswith("\\\\") or _file_system(whole) in _NETWORK:
+        return (
+            f"{path} lies on a network share; locking is unreliable there: let one person write"
+            " at a time and make copies often"
+        )
+    return None
+
+
+def _file_system(path: Path) -> str:
+    """The kind of file system a path lies on, where the system tells (Linux), else ""."""
+    best, kind = "", ""
+    try:
+        for line in Path("/proc/mounts").read_text(encoding="utf-8").splitlines():
+            mount, name = line.split(" ")[1:3]
+            inside = str(path) == mount or str(path).startswith(mount.rstrip("/") + "/")
+            if inside and len(mount) >= len(best):
+                best, kind = mount, name
+    except OSError:
+        return ""
+    return kind
+
+
+def _identify(path: Path) -> tuple[str, int]:
+    """Schema revision and fingerprint of derived objects, read without changing anything."""
+    stranger = DatabaseProblem(
+        f"{path} is not a conservedb database; nothing was changed; take its rows in as CSV"
+        " tables with: conservedb import FOLDER"
+    )
+    raw = connect_sqlite(path)
+    try:
+        if raw.execute("PRAGMA application_id").fetchone()[0] != APPLICATION_ID:
+            raise stranger
+        revision = raw.execute("SELECT version_num FROM alembic_version").fetchone()
+        fingerprint = raw.execute("PRAGMA user_version").fetchone()[0]
+    except sqlite3.OperationalError as problem:
+        if "no such table" in str(problem):
+            raise stranger from problem
+        raise DatabaseProblem(f"{path} cannot be read ({problem})") from problem
+    except sqlite3.DatabaseError as problem:
+        raise DatabaseProblem(
+            f"{path} is not a readable database ({problem}); restore it from a copy"
+        ) from problem
+    finally:
+        raw.close()
+    if revision is None:
+        raise stranger
+    return revision[0], fingerprint
+
+
+def _must_write(path: Path) -> None:
+    if not os.access(path, os.W_OK) or not os.access(path.parent, os.W_OK):
+        raise DatabaseProblem(
+            f"{path} was written by another version of conservedb and must be completed first,"
+            " but you may only read it; ask somebody who may write to open it once"
+        )
+
+
+def _complete(path: Path) -> None:
+    """Check a file that came without derived objects (a loaded dump), then make them."""
+    raw = connect_sqlite(path)
+    try:
+        raw.execute("BEGIN IMMEDIATE")
+        _refuse_damage(raw, path)
+        derived.build(raw)
+        raw.execute("COMMIT")
+    except sqlite3.Error as problem:
+        raise DatabaseProblem(f"{path} could not be completed ({problem})") from problem
+    finally:
+        if raw.in_transaction:
+            raw.execute("ROLLBACK")
+        raw.close()
+
+
+def _refuse_damage(raw: sqlite3.Connection, path: Path) -> None:
+    verdict = raw.execute("PRAGMA quick_check").fetchone()[0]
+    if verdict != "ok":
+        raise DatabaseProblem(f"{path} is damaged ({verdict}); restore it from a copy")
+    broken = raw.execute("PRAGMA foreign_key_check").fetchone()
+    if broken:
+        raise DatabaseProblem(
+            f"{path} is incomplete: a row of table {broken[0]} points at a record that is not"
+            " there; load it again from its source"
+        )

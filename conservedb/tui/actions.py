@@ -1,0 +1,213 @@
+"""Every action of the interface, once: bindings, key line, help and palette are made from this.
+
+`where` says on which screen an action works: "anywhere", "start" or "object". The action
+itself is a method `action_<name>` of the app (anywhere) or of that screen.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from textual.binding import Binding
+
+
+@dataclass(frozen=True, slots=True)
+class Action:
+    """Something a person can do.
+
+    Attributes:
+        name: the method is `action_<name>`.
+        keys: names of keys as Textual calls them; the first is the one shown.
+        shown: the key as it is written on the screen.
+        label: one or two words for the key line.
+        title: a short title for the palette.
+        help: one sentence.
+        where: "anywhere", "start" or "object".
+        rank: place in the key line, lowest first; 0 keeps it out.
+    """
+
+    name: str
+    keys: tuple[str, ...]
+    shown: str
+    label: str
+    title: str
+    help: str
+    where: str = "anywhere"
+    rank: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class Motion:
+    """Keys that move within a list or a line, listed in the help."""
+
+    shown: str
+    help: str
+
+
+ACTIONS = (
+    Action(
+        "help",
+        ("f1", "question_mark"),
+        "F1",
+        "help",
+        "Help",
+        "Every key of this screen. The question mark does the same outside a line of text.",
+        rank=1,
+    ),
+    Action(
+        "find",
+        ("slash",),
+        "/",
+        "find",
+        "Find anything",
+        "Find an object, part, location, material, person or paper by the start of a word.",
+        rank=2,
+    ),
+    Action(
+        "earlier",
+        ("left_square_bracket",),
+        "[",
+        "earlier",
+        "Step to the event before",
+        "Go back to the day of the event before, in the history of what is selected.",
+        "object",
+        3,
+    ),
+    Action(
+        "later",
+        ("right_square_bracket",),
+        "]",
+        "later",
+        "Step to the next event",
+        "Go on to the day of the next event in the history of what is selected.",
+        "object",
+        4,
+    ),
+    Action(
+        "day",
+        ("d",),
+        "d",
+        "day",
+        "Go to a day",
+        "Type any date, in words or EDTF: 14 June 1950, before 1899, 193X. All panels show that day.",
+        "object",
+        5,
+    ),
+    Action(
+        "today",
+        ("t",),
+        "t",
+        "today",
+        "Return to today",
+        "Show everything as it is today.",
+        "object",
+    ),
+    Action(
+        "gone",
+        ("g",),
+        "g",
+        "gone",
+        "Show or hide what is gone",
+        "Layers removed, lost or not yet applied on this day are listed too, quietly, or left out.",
+        "object",
+        6,
+    ),
+    Action(
+        "legend",
+        ("l",),
+        "l",
+        "legend",
+        "Legend of the hatching",
+        "What each hatch and sign of the section stands for.",
+        "object",
+    ),
+    Action(
+        "warnings",
+        ("w",),
+        "w",
+        "warnings",
+        "Warnings on this object",
+        "Read every hazard and limit on handling in full.",
+        "object",
+    ),
+    Action(
+        "full",
+        ("f",),
+        "f",
+        "full text",
+        "Full text of what is selected",
+        "Everything on record about the line under the cursor, nothing shortened.",
+        "object",
+    ),
+    Action(
+        "fold",
+        ("e",),
+        "e",
+        "fold",
+        "Unfold or fold the tree",
+        "Show all parts and locations in the tree, or only the top ones.",
+        "object",
+    ),
+    Action(
+        "back",
+        ("escape",),
+        "Esc",
+        "back",
+        "Back",
+        "Close what is open in front, or return to the start.",
+        "anywhere",
+        7,
+    ),
+    Action(
+        "refresh",
+        ("r",),
+        "r",
+        "read again",
+        "Read again from the database",
+        "Ask the database again, in case somebody else has written to it.",
+    ),
+    Action(
+        "palette",
+        ("ctrl+p",),
+        "Ctrl+P",
+        "actions",
+        "All actions",
+        "A list of all actions, to be chosen by name.",
+    ),
+    Action(
+        "quit",
+        ("q", "ctrl+q"),
+        "q",
+        "quit",
+        "Quit",
+        "Leave the program. Nothing needs saving. Ctrl+Q works in a line of text too.",
+    ),
+)
+
+MOTIONS = (
+    Motion("Tab  Shift+Tab", "go to the next panel, or the one before"),
+    Motion("Up  Down", "move in a list; PgUp, PgDn, Home and End move further"),
+    Motion("Right  Left", "unfold or fold a part of the tree; on the time rule, step in time"),
+    Motion("Enter", "open what is found; go from the tree into the section; go to a day of the history"),
+    Motion("Mouse", "click a line to select it, the time rule to go to a day, a key below to use it"),
+)
+
+
+def actions_of(where: str) -> tuple[Action, ...]:
+    """What can be done on a screen: its own actions and those that work anywhere."""
+    return tuple(action for action in ACTIONS if action.where in (where, "anywhere"))
+
+
+def bindings(where: str) -> list[Binding]:
+    """Bindings of the actions that belong to exactly this place."""
+    return [
+        Binding(",".join(action.keys), action.name, action.label, show=False, priority=False)
+        for action in ACTIONS
+        if action.where == where
+    ]
+
+
+def key_line(where: str) -> tuple[Action, ...]:
+    """The actions worth a place in the key line of a screen, seven at most."""
+    shown = [action for action in actions_of(where) if action.rank]
+    return tuple(sorted(shown, key=lambda action: action.rank))[:7]

@@ -1,0 +1,154 @@
+"""The one way to the data: opens the database when first asked, answers one question a call.
+
+Nothing of the store is imported before the first question, so that the screen is painted first.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+from threading import Lock
+from typing import TYPE_CHECKING, Any, Protocol
+
+if TYPE_CHECKING:
+    from sqlalchemy import Connection, Engine
+
+    from conservedb.questions.answers import (
+        AsOf,
+        HistoryAnswer,
+        Hit,
+        ObjectAnswer,
+        PlaceAnswer,
+        StartAnswer,
+    )
+
+
+class Unanswered(Exception):
+    """The question cannot be answered; the message says why and what to do."""
+
+
+class Reading(Protocol):
+    """What the screens ask. Calls block and come from worker threads."""
+
+    @property
+    def name(self) -> str:
+        """A short name for what is read from."""
+
+    def remarks(self) -> tuple[str, ...]:
+        """Sentences that the person should know about this database, once it is open."""
+
+    def start(self) -> StartAnswer:
+        """What needs attention."""
+
+    def find(self, text: str) -> tuple[Hit, ...]:
+        """What begins with these words."""
+
+    def as_of(self, text: str) -> AsOf:
+        """A day or span from words; "" is today."""
+
+    def object(self, number: str, on: AsOf) -> ObjectAnswer:
+        """An object on a day."""
+
+    def place(self, number: str, mark: str, on: AsOf) -> PlaceAnswer:
+        """What lies at a place on a day."""
+
+    def history(self, number: str, mark: str) -> HistoryAnswer:
+        """The history of an object (`mark` "") or of a part or place of it."""
+
+
+class Database:
+    """A database file."""
+
+    MOST_HITS = 60
+
+    def __init__(self, path: Path) -> None:
+        self.path = path
+        self._engine: Engine | None = None
+        self._remarks: tuple[str, ...] = ()
+        self._opening = Lock()
+
+    @property
+    def name(self) -> str:
+        """The name of the file."""
+        return self.path.name
+
+    def remarks(self) -> tuple[str, ...]:
+        """What opening the file brought to light: an upgrade, an unsafe place."""
+        return self._remarks
+
+    def start(self) -> StartAnswer:
+        """See `Reading`."""
+        from conservedb.questions.start import start
+        from conservedb.store.opening import today
+
+        return self._ask(lambda connection: start(connection, today(connection)))
+
+    def find(self, text: str) -> tuple[Hit, ...]:
+        """See `Reading`."""
+        from conservedb.questions.find import find
+
+        return self._ask(lambda connection: find(connection, text, self.MOST_HITS))
+
+    def as_of(self, text: str) -> AsOf:
+        """See `Reading`."""
+        from conservedb.questions.asof import as_of
+        from conservedb.store.opening import today
+
+        return self._ask(lambda connection: as_of(text, today(connection)))
+
+    def object(self, number: str, on: AsOf) -> ObjectAnswer:
+        """See `Reading`."""
+        from conservedb.questions.objects import object_on
+
+        return self._ask(lambda connection: object_on(connection, number, on))
+
+    def place(self, number: str, mark: str, on: AsOf) -> PlaceAnswer:
+        """See `Reading`."""
+        from conservedb.questions.place import place
+
+        return self._ask(lambda connection: place(connection, number, mark, on))
+
+    def history(self, number: str, mark: str) -> HistoryAnswer:
+        """See `Reading`."""
+        from conservedb.questions.history import history
+
+        return self._ask(lambda connection: history(connection, number, mark))
+
+    def _ask(self, question: Callable[[Connection], Any]) -> Any:
+        """Put a question to one unchanging state of the file.
+
+        Raises:
+            Unanswered: the file cannot be used, or there is no such thing in it.
+        """
+        from sqlalchemy.exc import DatabaseError
+
+        from conservedb.dates import DateError
+        from conservedb.questions.answers import NoSuch
+        from conservedb.store.connect import reading
+        from conservedb.store.problems import DatabaseProblem
+
+        try:
+            with reading(self._open()) as connection:
+                return question(connection)
+        except (DatabaseProblem, NoSuch, DateError) as problem:
+            raise Unanswered(str(problem)) from problem
+        except DatabaseError as problem:
+            raise Unanswered(
+                f"{self.path} could not be read ({problem.orig}); if somebody is saving just"
+                " now, press r to read again"
+            ) from problem
+
+    def _open(self) -> Engine:
+        from conservedb.store.opening import open_database, surroundings
+
+        with self._opening:
+            if self._engine is None:
+                self._engine, upgraded = open_database(self.path)
+                remarks = [surroundings(self.path)]
+                if upgraded is not None:
+                    remarks.append(
+                        "this database was brought up to the version of this program;"
+                        f" a copy of it as it was is {upgraded.backup}"
+                    )
+                self._remarks = tuple(one for one in remarks if one)
+            return self._engine

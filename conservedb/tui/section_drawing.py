@@ -1,0 +1,244 @@
+"""What lies at a place, composed as entries of a list that together make a drawn section.
+
+A joint is drawn from side A down to side B; a surface as a cross-section is, with the substrate
+at the foot and the outermost layer on top. Zones keep a column of their own; fixings run down
+beside the layers from one side into the other.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from textual.content import Content
+
+from conservedb.questions.answers import Fixing, Layer, PlaceAnswer, Side
+from conservedb.tui import wording
+from conservedb.tui.hatching import SHAFTS, SUBSTRATE, drawn, hatch_of
+from conservedb.tui.text import (
+    CERTAIN,
+    QUIET,
+    STRONG,
+    UNSURE,
+    joined,
+    plain,
+    styled,
+    two_ends,
+)
+from conservedb.tui.widgets.lines import Item
+
+ZONE_ORDER = ("face", "core", "edge")
+MOST_SHAFTS = 5
+OUT_OF_SIGHT = ("gone", "not yet")
+STATE_STYLES = {"present": CERTAIN, "reduced": CERTAIN, "uncertain": UNSURE}
+
+
+@dataclass(frozen=True, slots=True)
+class Frame:
+    """Widths of the drawing: of each zone, left to right, and the fixings that cross."""
+
+    zones: tuple[tuple[str, int], ...]
+    fixings: tuple[Fixing, ...]
+
+    @property
+    def across(self) -> int:
+        """Cells that the hatched part takes, gaps between zones included."""
+        return sum(width for _, width in self.zones) + len(self.zones) - 1
+
+    @property
+    def left(self) -> int:
+        """Cells before the words: letter of the side, hatching, fixings, a gap."""
+        return 2 + self.across + 2 * len(self.fixings) + 2
+
+
+def frame_of(answer: PlaceAnswer, layers: Iterable[Layer], width: int) -> Frame:
+    """Shares out the drawing's width between the zones that occur."""
+    across = 14 if width < 64 else 18 if width < 90 else 24
+    present = {layer.zone or "face" for layer in layers}
+    zones: list[tuple[str, int]] = [("face", across)]
+    if "edge" in present:
+        zones = [("edge", 4), ("face", across - 5)]
+    if "core" in present:
+        zones = [*zones[:-1], ("face", zones[-1][1] - 5), ("core", 4)]
+    crossing = [one for one in answer.fixings if one.state in SHAFTS]
+    return Frame(tuple(zones), tuple(crossing[:MOST_SHAFTS]))
+
+
+def section_items(answer: PlaceAnswer, width: int, *, show_gone: bool) -> list[Item]:
+    """The entries of the section of a place, for a list of `width` cells."""
+    shown = [one for one in answer.layers if show_gone or one.state not in OUT_OF_SIGHT]
+    frame = frame_of(answer, shown, width)
+    items = [_caption(answer, frame)]
+    if answer.kind == "joint":
+        items += _joint_items(answer, shown, frame, width)
+    else:
+        bands = [_band(layer, frame, width) for layer in reversed(shown)]
+        items += bands or [_nothing(frame)]
+        items += [_substrate(side, frame, answer) for side in answer.sides]
+    items += _fixing_items(answer, width, show_gone=show_gone)
+    return items + _left_out(answer, show_gone=show_gone)
+
+
+def _joint_items(
+    answer: PlaceAnswer, shown: Sequence[Layer], frame: Frame, width: int
+) -> list[Item]:
+    """Side A, what stayed on it, the joint zone by zone, what stayed on B, side B."""
+    between = sorted(
+        (one for one in shown if not one.remains),
+        key=lambda one: ZONE_ORDER.index(one.zone or "face"),
+    )
+    on_a = [one for one in shown if one.remains and one.remains != "B"]
+    on_b = [one for one in shown if one.remains and one.remains != "A"]
+    sides = {side.side: side for side in answer.sides}
+    items = [_substrate(sides[s], frame, answer) for s in ("A",) if s in sides]
+    items += [_band(one, frame, width) for one in on_a]
+    items += [_band(one, frame, width) for one in between]
+    items += [
+        _band(one, frame, width) if one.remains == "B" else _echo(one, frame) for one in on_b
+    ]
+    if not shown:
+        items.append(_nothing(frame))
+    return items + [_substrate(sides[s], frame, answer) for s in ("B",) if s in sides]
+
+
+def _caption(answer: PlaceAnswer, frame: Frame) -> Item:
+    """Says in which order the build-up reads, over the columns of the zones."""
+    bearer = answer.sides[0].component if answer.sides else answer.place
+    if answer.kind == "joint":
+        order = "build-up from A to B"
+    elif answer.kind == "surface":
+        order = f"build-up outward from {bearer}, outermost on top"
+    else:
+        order = f"build-up outward from {bearer}"
+    columns = ""
+    if len(frame.zones) > 1:
+        columns = " ".join(zone.ljust(width)[:width] for zone, width in frame.zones)
+    over = "  " + columns.ljust(frame.left - 2)
+    line = joined((styled(over, QUIET), plain(order, QUIET)))
+    return Item("caption", lambda _: (line,), live=False)
+
+
+def _nothing(frame: Frame) -> Item:
+    words = styled("nothing on record lies here on this day", QUIET)
+    line = joined((Content(" " * frame.left), words))
+    return Item("nothing", lambda _: (line,), live=False)
+
+
+def _substrate(side: Side, frame: Frame, answer: PlaceAnswer) -> Item:
+    """The part on one side, drawn full across; fixings reach into it."""
+    letter = f"{side.side or ' '} "[:2]
+    hatch = SUBSTRATE.upper * frame.across
+    shafts = "".join(f"{SUBSTRATE.upper}{SHAFTS[one.state]}" for one in frame.fixings)
+    end = SUBSTRATE.upper if frame.fixings else ""
+    drawing = styled(f"{hatch}{shafts}{end}".ljust(frame.left - 2), SUBSTRATE.style)
+    name = plain(f"{side.component} {side.name}".strip(), STRONG)
+    material = plain(side.material or "material not recorded", QUIET)
+    line = joined((styled(letter, STRONG), drawing, joined((name, material), "  ")))
+    return Item(f"side:{side.side}", lambda _: (line,))
+
+
+def _drawing(layer: Layer, frame: Frame, line: int) -> Content:
+    """The hatched part of one line of a layer."""
+    hatch = hatch_of(layer.role)
+    cells = [
+        drawn(hatch, width, line, layer.state, layer.coverage)
+        if zone == (layer.zone or "face")
+        else " " * width
+        for zone, width in frame.zones
+    ]
+    shafts = "".join(f" {SHAFTS[one.state]}" for one in frame.fixings)
+    quiet = layer.state in OUT_OF_SIGHT
+    letter = layer.side if line == 0 and layer.side and layer.remains in ("", layer.side) else ""
+    return joined(
+        (
+            styled(letter.ljust(2), QUIET),
+            styled(" ".join(cells), QUIET if quiet else hatch.style),
+            styled(f"{shafts}  ", SUBSTRATE.style),
+        )
+    )
+
+
+def _band(layer: Layer, frame: Frame, width: int) -> Item:
+    """A layer: its hatch, and beside it what, in which state, since when and by whom."""
+    words = band_words(layer, width - frame.left)
+
+    def draw(_: int) -> Sequence[Content]:
+        return [joined((_drawing(layer, frame, i), line)) for i, line in enumerate(words)]
+
+    return Item(f"layer:{layer.ref}", draw, height=len(words))
+
+
+def band_words(layer: Layer, room: int) -> list[Content]:
+    """The two or more lines of words beside a band, within `room` cells."""
+    quiet = layer.state in OUT_OF_SIGHT
+    name = plain(wording.layer_name(layer), QUIET if quiet else STRONG)
+    if layer.concentration:
+        name = joined((name, plain(layer.concentration, QUIET)), ", ")
+    state = plain(wording.layer_state(layer), STATE_STYLES.get(layer.state, QUIET))
+    if name.cell_length + state.cell_length + 2 <= room:
+        lines = [two_ends(name, state, room)]
+    else:
+        lines = [name.truncate(room, ellipsis=True), state.truncate(room, ellipsis=True)]
+    lines.append(plain(wording.laid_words(layer), QUIET).truncate(room, ellipsis=True))
+    for remark in wording.remarks(layer):
+        lines.append(plain(remark, UNSURE).truncate(room, ellipsis=True))
+    return lines
+
+
+def _echo(layer: Layer, frame: Frame) -> Item:
+    """The other share of remains that lie on both sides, or nobody knows on which."""
+    side = "on B too" if layer.remains == "both" else "on A or B, not established"
+    words = plain(f"{wording.layer_name(layer)}, {side}", QUIET)
+    line = joined((_drawing(layer, frame, 1), words))
+    return Item(f"echo:{layer.ref}", lambda _: (line,), live=False)
+
+
+def _fixing_items(answer: PlaceAnswer, width: int, *, show_gone: bool) -> list[Item]:
+    """The fixings that cross the joint, in words."""
+    shown = [one for one in answer.fixings if show_gone or one.state not in OUT_OF_SIGHT]
+    if not shown:
+        return []
+    heading = styled("fixings across the joint", QUIET)
+    head = Item("fixings", lambda _: (EMPTY_LINE, heading), height=2, live=False)
+    return [head, *(_fixing(one, width) for one in shown)]
+
+
+EMPTY_LINE = Content("")
+
+
+def _fixing(fixing: Fixing, width: int) -> Item:
+    sign = SHAFTS.get(fixing.state, "┈")
+    style = UNSURE if fixing.state == "uncertain" or fixing.known_from == "suspected" else CERTAIN
+    name = joined(
+        (
+            styled(sign, SUBSTRATE.style),
+            plain(fixing.component, STRONG),
+            plain(fixing.name or fixing.kind),
+        ),
+        " ",
+    )
+    material = fixing.material or "material not recorded"
+    detail = plain(f"  {material}, {wording.made_words(fixing.made)}", QUIET)
+    state = plain(wording.fixing_state(fixing), style)
+    if name.cell_length + state.cell_length + 2 <= width:
+        lines = (two_ends(name, state, width), detail.truncate(width, ellipsis=True))
+    else:
+        tail = joined((detail, state), "; ")
+        lines = (name.truncate(width, ellipsis=True), tail.truncate(width, ellipsis=True))
+    return Item(f"fixing:{fixing.component}", lambda _: lines, height=2)
+
+
+def _left_out(answer: PlaceAnswer, *, show_gone: bool) -> list[Item]:
+    """How many layers and fixings are kept out of the drawing, and the key that shows them."""
+    if show_gone:
+        return []
+    things = [one.state for one in (*answer.layers, *answer.fixings)]
+    counts = [
+        f"{things.count(state)} {words}"
+        for state, words in (("gone", wording.GONE), ("not yet", "not yet there"))
+        if state in things
+    ]
+    if not counts:
+        return []
+    line = styled(f"not drawn: {', '.join(counts)} (g shows them)", QUIET)
+    return [Item("left-out", lambda _: (EMPTY_LINE, line), height=2, live=False)]

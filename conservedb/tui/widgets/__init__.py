@@ -1,0 +1,1 @@
+"""The panels that screens are put together from, one a file."""

@@ -1,0 +1,65 @@
+"""The history of what is selected: one entry an event, later ones than the asked day quiet."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from textual.content import Content
+
+from conservedb.questions.answers import AsOf, HistoryAnswer, HistoryRow
+from conservedb.tui import wording
+from conservedb.tui.text import ACCENT, QUIET, STRONG, UNSURE, joined, plain, styled
+from conservedb.tui.widgets.lines import Item, Lines
+
+
+class History(Lines):
+    """Dated events in order of time, with a line drawn at the asked day."""
+
+    def __init__(self) -> None:
+        super().__init__("history")
+        self.rows: Sequence[HistoryRow] = ()
+
+    def show_history(self, answer: HistoryAnswer, on: AsOf, *, is_today: bool) -> None:
+        """Show the events; those certainly after `on` are quiet, below a line for that day."""
+        self.rows = answer.rows
+        items = [
+            Item(f"{i}", _drawer(row, later=row.date.recorded and row.date.earliest > on.last), 2)
+            for i, row in enumerate(answer.rows)
+        ]
+        if not items:
+            words = styled("nothing is on record here", QUIET)
+            items = [Item("none", lambda _: (words,), live=False)]
+        elif not is_today:
+            after = [row.date.recorded and row.date.earliest > on.last for row in answer.rows]
+            index = after.index(True) if True in after else len(items)
+            items.insert(index, _day_line(wording.as_of_words(on)))
+        self.show_items(items)
+
+    def row_of(self, key: str) -> HistoryRow | None:
+        """The event behind an entry."""
+        return self.rows[int(key)] if key.isdigit() and int(key) < len(self.rows) else None
+
+
+def _day_line(words: str) -> Item:
+    def draw(width: int) -> tuple[Content]:
+        label = plain(f"─ {words} ", ACCENT)
+        return (joined((label, styled("─" * max(width - label.cell_length, 0), ACCENT))),)
+
+    return Item("day", draw, live=False)
+
+
+def _drawer(row: HistoryRow, *, later: bool):  # noqa: ANN202
+    def draw(width: int) -> tuple[Content, Content]:
+        date = plain(wording.when_words(row.date), QUIET if later else STRONG)
+        sentence = plain(row.sentence, QUIET if later else "")
+        under = [plain(wording.hands(row.people), QUIET)]
+        if row.source is not None:
+            under.append(plain(row.source.ref, QUIET))
+        if row.rivals:
+            under.append(styled("papers disagree", UNSURE))
+        return (
+            joined((date, sentence), "  ").truncate(width, ellipsis=True),
+            joined((Content(" "), joined(under, ", ")), " ").truncate(width, ellipsis=True),
+        )
+
+    return draw

@@ -1,0 +1,64 @@
+"""The line of keys at the foot of a screen; messages take its place for a while."""
+
+from __future__ import annotations
+
+from textual.app import RenderResult
+from textual.content import Content
+from textual.events import Click
+from textual.widget import Widget
+
+from conservedb.tui.actions import key_line
+from conservedb.tui.text import QUIET, WARNING, joined, plain, styled
+
+SECONDS = 6.0
+
+
+class KeyLine(Widget):
+    """At most seven keys; each can be clicked. A message is shown in their stead."""
+
+    DEFAULT_CSS = "KeyLine { height: 1; dock: bottom; }"
+
+    def __init__(self, where: str) -> None:
+        super().__init__(id="key-line")
+        self._actions = key_line(where)
+        self._message = ""
+        self._hides = 0
+
+    def tell(self, message: str) -> None:
+        """Show a sentence for a few seconds."""
+        self._message = message
+        self._hides += 1
+        turn = self._hides
+        self.refresh()
+        self.set_timer(SECONDS, lambda: self._clear(turn))
+
+    def clear(self) -> None:
+        """Show the keys again."""
+        self._message = ""
+        self.refresh()
+
+    def _clear(self, turn: int) -> None:
+        if turn == self._hides:
+            self.clear()
+
+    def render(self) -> RenderResult:
+        """The message, or the keys."""
+        if self._message:
+            return joined((Content(" "), plain(self._message, WARNING))).truncate(
+                self.size.width, ellipsis=True
+            )
+        parts = [
+            Content.assemble((action.shown, "bold $marked"), " ", styled(action.label, QUIET))
+            for action in self._actions
+        ]
+        return joined((Content(" "), joined(parts, "   ")))
+
+    def on_click(self, event: Click) -> None:
+        """Use the key that was clicked."""
+        column = 1
+        for action in self._actions:
+            width = len(action.shown) + 1 + len(action.label)
+            if column <= event.x < column + width:
+                self.call_later(self.screen.run_action, action.name)
+                return
+            column += width + 3

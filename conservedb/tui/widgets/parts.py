@@ -1,0 +1,160 @@
+"""The tree of parts and locations."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from textual.binding import Binding
+from textual.content import Content
+from textual.message import Message
+
+from conservedb.tui.part_rows import ROOT, Row
+from conservedb.tui.text import CERTAIN, QUIET, STRONG, UNSURE, WARNING, plain, styled, two_ends
+from conservedb.tui.widgets.lines import Item, Lines
+
+TONES = {"certain": CERTAIN, "unsure": UNSURE, "hazard": WARNING, "quiet": QUIET}
+DEEPEST_INDENT = 6
+
+
+class Parts(Lines):
+    """Parts as they belong together, each with the locations on it; rows fold."""
+
+    BINDINGS = [  # noqa: RUF012
+        Binding("right", "unfold", show=False),
+        Binding("left", "fold", show=False),
+        Binding("space", "toggle", show=False),
+    ]
+
+    class Picked(Message):
+        """Another part or place is selected; `mark` is "" for the whole object."""
+
+        def __init__(self, row: Row) -> None:
+            super().__init__()
+            self.row = row
+
+    def __init__(self) -> None:
+        super().__init__("parts")
+        self.rows: Sequence[Row] = ()
+        self.unfolded: set[str] = {ROOT}
+        self.picked = ""
+
+    def show_rows(self, rows: Sequence[Row], key: str | None = None) -> None:
+        """Show another tree; what was unfolded and selected stays so where it still is there."""
+        self.rows = rows
+        if key is not None:
+            self._unfold_to(key)
+        self._lay_out(key)
+        self._tell()
+
+    def select(self, mark: str) -> None:
+        """Unfold the tree as far as needed and select the part or place of this mark."""
+        folded = mark.casefold()
+        row = next((one for one in self.rows if one.mark.casefold() == folded), None)
+        if row is not None:
+            self._unfold_to(row.key)
+            self._lay_out(row.key)
+            self._tell()
+
+    @property
+    def row(self) -> Row | None:
+        """The selected row."""
+        key = self.current.key if self.current else ""
+        return next((one for one in self.rows if one.key == key), None)
+
+    def action_unfold(self) -> None:
+        """Unfold; on a row already unfolded, step into it."""
+        row = self.row
+        if row is None or not row.inside:
+            return
+        if row.key in self.unfolded:
+            self.action_move(1)
+        else:
+            self.unfolded.add(row.key)
+            self._lay_out(row.key)
+
+    def action_fold(self) -> None:
+        """Fold; on a row already folded, step out to the one it belongs to."""
+        row = self.row
+        if row is None:
+            return
+        if row.inside and row.key in self.unfolded and row.key != ROOT:
+            self.unfolded.discard(row.key)
+            self._lay_out(row.key)
+        elif (above := self._above(row.key)) is not None:
+            self.go_to(above)
+
+    def action_toggle(self) -> None:
+        """Fold what is unfolded and the other way round."""
+        row = self.row
+        if row is not None and row.inside:
+            self.unfolded ^= {row.key}
+            self._lay_out(row.key)
+
+    def fold_all(self) -> None:
+        """Unfold everything, or fold everything to the parts at the top."""
+        foldable = {row.key for row in self.rows if row.inside}
+        key = self.current.key if self.current else None
+        if foldable <= self.unfolded:
+            self.unfolded = {ROOT}
+            while key is not None and key not in {row.key for row in self._visible()}:
+                key = self._above(key)
+        else:
+            self.unfolded = foldable
+        self._lay_out(key)
+        self._tell()
+
+    def watch_cursor(self, old: int, new: int) -> None:
+        """Selecting is moving the cursor."""
+        super().watch_cursor(old, new)
+        self._tell()
+
+    def _tell(self) -> None:
+        row = self.row
+        if row is not None and row.key != self.picked:
+            self.picked = row.key
+            self.post_message(self.Picked(row))
+
+    def _visible(self) -> list[Row]:
+        visible, skip = [], 0
+        for row in self.rows:
+            if skip:
+                skip -= 1
+                continue
+            visible.append(row)
+            if row.inside and row.key not in self.unfolded:
+                skip = row.inside
+        return visible
+
+    def _lay_out(self, key: str | None) -> None:
+        items = [Item(row.key, self._drawer(row)) for row in self._visible()]
+        self.show_items(items, key)
+
+    def _above(self, key: str) -> str | None:
+        """The key of the row to which a row belongs."""
+        index = next((i for i, row in enumerate(self.rows) if row.key == key), 0)
+        depth = self.rows[index].depth if self.rows else 0
+        for row in reversed(self.rows[:index]):
+            if row.depth < depth:
+                return row.key
+        return None
+
+    def _unfold_to(self, key: str) -> None:
+        above = self._above(key)
+        while above is not None:
+            self.unfolded.add(above)
+            above = self._above(above)
+
+    def _drawer(self, row: Row):  # noqa: ANN202
+        def draw(width: int) -> tuple[Content]:
+            sign = " " if not row.inside else "▾" if row.key in self.unfolded else "▸"
+            indent = "  " * max(min(row.depth, DEEPEST_INDENT) - 1, 0)
+            label = plain(row.label, QUIET if row.is_place else "")
+            mark = plain(row.mark, STRONG)
+            left = Content.assemble(
+                (f"{indent}{sign} ", "$quiet"), mark, " " if row.mark else "", label
+            )
+            if not row.right:
+                return (left.truncate(width, ellipsis=True),)
+            return (two_ends(left, styled(row.right, TONES[row.tone]), width),)
+
+        return draw

@@ -1,0 +1,57 @@
+"""The section: what lies at the selected place, drawn band by band."""
+
+from __future__ import annotations
+
+from textual.events import Resize
+
+from conservedb.questions.answers import Fixing, Layer, PlaceAnswer, Side
+from conservedb.tui.section_drawing import section_items
+from conservedb.tui.widgets.lines import Item, Lines
+
+
+class Section(Lines):
+    """Bands of a section in a list; the band under the cursor can be read in full."""
+
+    def __init__(self) -> None:
+        super().__init__("section")
+        self.answer: PlaceAnswer | None = None
+        self.show_gone = False
+        self._composed = 0
+
+    def show_place(self, answer: PlaceAnswer, *, show_gone: bool) -> None:
+        """Draw another place, or the same on another day."""
+        self.answer, self.show_gone = answer, show_gone
+        self._compose()
+
+    def show_facts(self, items: list[Item]) -> None:
+        """Show a list that is not a section: what is known of a part."""
+        self.answer = None
+        self.show_items(items)
+
+    def on_resize(self, event: Resize) -> None:
+        """Bands are composed for a width: do it again for another."""
+        super().on_resize(event)
+        if self.answer is not None and event.size.width != self._composed:
+            self._compose()
+
+    @property
+    def band(self) -> Layer | Fixing | Side | None:
+        """The record behind the entry under the cursor."""
+        if self.current is None or self.answer is None:
+            return None
+        kind, _, name = self.current.key.partition(":")
+        if kind == "layer":
+            return next((one for one in self.answer.layers if one.ref == name), None)
+        if kind == "fixing":
+            return next((one for one in self.answer.fixings if one.component == name), None)
+        if kind == "side":
+            return next((one for one in self.answer.sides if one.side == name), None)
+        return None
+
+    def _compose(self) -> None:
+        if self.answer is None or not self.size.width:
+            return
+        self._composed = self.size.width
+        self.show_items(
+            section_items(self.answer, self.size.width - 2, show_gone=self.show_gone)
+        )

@@ -1,0 +1,222 @@
+"""Answers in the words of the trade: plain strings, still to pass the display filter."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from conservedb.dates import Found, civil, describe_flags, is_known, say
+from conservedb.questions.answers import (
+    AsOf,
+    Deed,
+    Fixing,
+    Held,
+    JointCondition,
+    Layer,
+    Person,
+    PlaceRow,
+    Seen,
+    Source,
+    When,
+)
+
+MONTHS = (
+    "January February March April May June July August September October November December"
+).split()
+
+IN_PLACE = "in place"
+REDUCED = "partly removed: residue left"
+GONE = "removed or lost"
+UNSURE = "not established"
+LAID = {"applied": "applied", "maker": "laid by the maker", "arisen": "arisen"}
+REMAINS = {
+    "A": "remains on A since the joint was opened",
+    "B": "remains on B since the joint was opened",
+    "both": "remains on both sides since the joint was opened",
+}
+NOT_YET = {"applied": "not yet applied", "maker": "not yet laid", "arisen": "not yet arisen"}
+
+
+def day_words(day: int) -> str:
+    """A day as "14 June 1950"; years before 1 as BC; "" where it is not a real day."""
+    if not is_known(day):
+        return ""
+    year, month, of_month = civil(day)
+    return f"{of_month} {MONTHS[month - 1]} {year if year > 0 else f'{1 - year} BC'}"
+
+
+def as_of_words(on: AsOf) -> str:
+    """The asked day or span, spelt out."""
+    return on.words if on.is_span else day_words(on.first)
+
+
+def when_words(when: When) -> str:
+    """A recorded date as found; EDTF in plain English; "undated" where there is none."""
+    if not when.recorded:
+        return "undated"
+    derived = "words" if when.words and when.words != when.edtf else "edtf"
+    return say(Found(when.words, when.edtf, when.earliest, when.latest, when.flags, derived))
+
+
+def bounds_words(when: When) -> str:
+    """The earliest and latest day that a recorded date may mean."""
+    first, last = day_words(when.earliest), day_words(when.latest)
+    if first and first == last:
+        return first
+    if first and last:
+        return f"{first} to {last}"
+    return f"from {first}" if first else f"until {last}" if last else "no bounds"
+
+
+def hands(people: Iterable[Person]) -> str:
+    """Who did it, with roles; says so where nobody is recorded."""
+    names = [f"{one.name} ({one.role})" if one.role else one.name for one in people]
+    return ", ".join(names) if names else "hands not recorded"
+
+
+def names(people: Iterable[Person]) -> str:
+    """Who did it, without roles."""
+    return ", ".join(one.name for one in people) or "hands not recorded"
+
+
+def source_words(source: Source | None) -> str:
+    """Where something is known from."""
+    if source is None:
+        return "source not recorded"
+    page = f", {source.page}" if source.page else ""
+    return f"{source.ref}{page}: {source.citation}" if source.citation else f"{source.ref}{page}"
+
+
+def layer_name(layer: Layer) -> str:
+    """The material as established, else the words of the paper, else the class."""
+    return (
+        layer.material_name
+        or layer.material_words
+        or layer.material_class
+        or "material not recorded"
+    )
+
+
+def state_word(state: str, origin: str = "applied") -> str:
+    """One of the possible states of a layer in the words of the trade."""
+    if state == "not yet":
+        return NOT_YET.get(origin, "not yet there")
+    return {"present": IN_PLACE, "reduced": REDUCED, "gone": GONE}.get(state, UNSURE)
+
+
+def layer_state(layer: Layer) -> str:
+    """The state of a layer on the asked day, with what it rests on where it is in place."""
+    if layer.state == "present":
+        seen = layer.last_seen
+        if seen is not None and seen.result == "seen":
+            return f"{IN_PLACE}, seen {when_words(seen.date)}"
+        return f"{IN_PLACE} (on record)"
+    return state_word(layer.state, layer.origin)
+
+
+def possible_words(layer: Layer) -> str:
+    """What an uncertain layer may be, in time order; "" where there is one possibility."""
+    if layer.state != "uncertain" or not layer.possible:
+        return ""
+    words = [state_word(state, layer.origin) for state in layer.possible]
+    return " or ".join((", ".join(words[:-1]), words[-1])) if len(words) > 1 else words[0]
+
+
+def laid_words(layer: Layer) -> str:
+    """Role, date and hand of a layer; if it has gone, also when and by whom."""
+    role = layer.role or "role not recorded"
+    words = f"{role}, {when_words(layer.laid.date)}"
+    if layer.origin == "arisen":
+        words = f"{role}, arisen {when_words(layer.laid.date)}"
+    elif layer.origin == "maker":
+        words = f"{role}, by the maker, {when_words(layer.laid.date)}"
+    if layer.laid.people or layer.origin == "applied":
+        words = f"{words}, {names(layer.laid.people)}"
+    if layer.state in ("gone", "reduced") and layer.removed:
+        words = f"{words}; {removal_words(layer.removed[-1])}"
+    return words
+
+
+def remarks(layer: Layer) -> list[str]:
+    """What must be said at a glance: doubt about state, place or date, remains, states of a span."""
+    words = [possible_words(layer)]
+    if layer.candidates:
+        words.append(f"recorded for {' or '.join(layer.candidates)}: where is {UNSURE}")
+    if layer.remains:
+        words.append(REMAINS.get(layer.remains, f"remains: {layer.remains}"))
+    if layer.held is not None:
+        words.append(held_words(layer.held, layer.origin))
+    words.append(layer.qualified)
+    return [one for one in words if one]
+
+
+def held_words(held: Held, origin: str) -> str:
+    """States over a span of days."""
+    shares = (
+        ("throughout", held.throughout),
+        ("at some time", tuple(s for s in held.at_some_time if s not in held.throughout)),
+        ("possibly", tuple(s for s in held.possibly if s not in held.at_some_time)),
+    )
+    return "; ".join(
+        f"{share} {' and '.join(state_word(state, origin) for state in states)}"
+        for share, states in shares
+        if states
+    )
+
+
+def made_words(made: When) -> str:
+    """When a part was made."""
+    return f"made {when_words(made)}" if made.recorded else "date not recorded"
+
+
+def removal_words(deed: Deed) -> str:
+    """How a layer, or part of it, went."""
+    extent = {"part": "partly removed", "attempted": "removal attempted"}.get(deed.extent, "removed")
+    if not deed.intervention:
+        extent = f"ended ({deed.cause})" if deed.cause else "ended, cause not recorded"
+    side = f" on side {deed.side}" if deed.side else ""
+    by = f", {hands(deed.people)}" if deed.intervention else ""
+    cause = f", {deed.cause}" if deed.cause and deed.intervention else ""
+    return f"{extent}{side} {when_words(deed.date)}{by}{cause}"
+
+
+def seen_words(seen: Seen) -> str:
+    """A sighting."""
+    result = {"seen": "seen", "not found": "looked for and not found"}.get(seen.result, seen.result)
+    side = f" on side {seen.side}" if seen.side else ""
+    by = f", {hands(seen.people)}" if seen.people else ""
+    return f"{result}{side} {when_words(seen.date)}{by}"
+
+
+def flag_words(when: When) -> str:
+    """ "date approximate", "date uncertain", both, or ""."""
+    return f"date {describe_flags(when.flags)}" if when.flags else ""
+
+
+def condition_words(condition: JointCondition | None) -> str:
+    """The state of a joint, with what is possible where it is not established."""
+    if condition is None:
+        return ""
+    if condition.state == "uncertain":
+        return f"{UNSURE}: {' or '.join(condition.possible)}"
+    if condition.state == "not recorded":
+        return "condition not recorded"
+    since = f" since {when_words(condition.since)}" if condition.since else ""
+    return f"{condition.state}{since}"
+
+
+def fixing_state(fixing: Fixing) -> str:
+    """The state of a fixing; one known only from a picture or suspected is not established."""
+    state = {"present": IN_PLACE, "gone": "gone", "not yet": "not yet there"}.get(
+        fixing.state, f"{UNSURE}: {' or '.join(state_word(s) for s in fixing.possible)}"
+    )
+    known = {"suspected": ", suspected", "picture only": ", known from a picture"}
+    return state + known.get(fixing.known_from, "")
+
+
+def place_counts(row: PlaceRow) -> str:
+    """Condition and number of layers of a place: "closed 3, 1?"."""
+    counts = [str(row.certain)] if row.certain or not row.uncertain else []
+    if row.uncertain:
+        counts.append(f"{row.uncertain}?")
+    condition = {"uncertain": "?", "not recorded": ""}.get(row.condition, row.condition)
+    return f"{condition} {', '.join(counts)}".strip()

@@ -1,0 +1,20 @@
+"""Alembic's entry: run on the connection, and in the transaction, that conservedb hands over."""
+
+from __future__ import annotations
+
+from alembic import context
+
+from conservedb.records import metadata
+
+connection = context.config.attributes.get("connection")
+if connection is None:  # a developer runs `alembic revision --autogenerate`
+    from sqlalchemy import create_engine
+
+    connection = create_engine("sqlite:///" + context.get_x_argument(True)["db"]).connect()
+
+context.configure(
+    connection=connection,
+    target_metadata=metadata,
+    transactional_ddl=False,
+)
+context.run_migrations()
