@@ -112,12 +112,12 @@ class Checking:
         table = subject.table
         statement = select(table.c.id, table.c[parent])
         if not subject.in_object:
-            return dict(self._connection.execute(statement).tuples().all())
+            return dict(self._connection.execute(statement).all())
         objects = {record.values[0] for record in records.values() if not record.new}
         stored: dict[int, int | None] = {}
         for object_id in objects:
             rows = self._connection.execute(statement.where(table.c.object_id == object_id))
-            stored.update(dict(rows.tuples().all()))
+            stored.update(dict(rows.all()))
         return stored
 
     def _recipes(self) -> None:
@@ -132,7 +132,7 @@ class Checking:
             select(subject.table.c.material_id, subject.table.c.part_id)
         )
         for material, inside in [
-            *stored.tuples(),
+            *stored,
             *((r.values[whole], r.values[part]) for r in records.values()),
         ]:
             parts.setdefault(material, set()).add(inside)

@@ -78,7 +78,7 @@ class KeyBook:
         self._class_of = dict(
             self._connection.execute(
                 select(materials.material.c.id, materials.material.c.class_id)
-            ).tuples().all()
+            ).all()
         )
 
     def load_object(self, object_id: int) -> None:
@@ -92,7 +92,7 @@ class KeyBook:
             statement = select(table.c[key_field(subject)], table.c.id).where(
                 table.c.object_id == object_id
             )
-            scoped[object_id].update(dict(self._connection.execute(statement).tuples().all()))
+            scoped[object_id].update(dict(self._connection.execute(statement).all()))
 
     def call(self, subject: str, record: int, word: str | None) -> None:
         """Make a folded name or alias of a person, material or class known."""
@@ -187,9 +187,9 @@ class KeyBook:
         exact = self.ids["materials"].get(text)
         if exact is not None:
             return exact, None, None
-        words, equals, key = text.rpartition("=")
-        if equals and key.strip() in self.ids["materials"]:
-            return self.ids["materials"][key.strip()], None, words.strip() or None
+        decided = self._decided(text)
+        if decided is not None:
+            return decided
         folded = fold(text)
         bearers = self._aliases["materials"].get(folded, set())
         if folded not in AMBIGUOUS and len(bearers) == 1:
@@ -203,6 +203,15 @@ class KeyBook:
         if len(classes) == 1:
             return None, next(iter(classes)), text
         raise self._missing("materials", text)
+
+    def _decided(self, text: str) -> Values | None:
+        """Words as found and the material that somebody took them for: "words = KEY"."""
+        for place, character in enumerate(text):
+            if character == "=":
+                material = self.ids["materials"].get(text[place + 1 :].strip())
+                if material is not None:
+                    return material, None, text[:place].strip() or None
+        return None
 
     def _offer(self, text: str, folded: str, bearers: set[int]) -> None:
         meanings = list(AMBIGUOUS.get(folded, ()))

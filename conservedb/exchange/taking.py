@@ -180,7 +180,7 @@ class Taking:
     def _take_cells(self, table: Table) -> None:
         subject, keys = table.subject, self.keys
         index = {header: position for position, header in enumerate(table.headers)}
-        plan = [(index.get(column.names[0], -1), column) for column in subject.plain]
+        plan = [(index.get(column.names[0], -1), column, column.blank) for column in subject.plain]
         lists = [(index[c.name], c) for c in subject.lists if c.name in index]
         needs_row = subject.name == "statements"
         keys.file = subject.file
@@ -203,15 +203,14 @@ class Taking:
         self,
         table: Table,
         record: Record,
-        plan: list[tuple[int, Column]],
+        plan: list[tuple[int, Column, Values]],
         kept: tuple[Any, ...] | None,
     ) -> None:
         values, keys, cells = record.values, self.keys, record.row.cells
-        for position, column in plan:
+        for position, column, blank in plan:
             cell = cells[position] if position >= 0 else ""
             start = len(values)
             if not cell or cell.isspace():
-                blank = column.blank
                 values.extend(blank if kept is None else kept[start : start + len(blank)])
                 continue
             try:
@@ -219,13 +218,12 @@ class Taking:
             except CellProblem as problem:
                 self.fault(table, record.row, column.name, cell, problem)
                 record.bad = True
-                values.extend(column.blank)
+                values.extend(blank)
                 continue
             values.extend(parsed)
             if kept is not None:
-                self._compare(
-                    table, record, column, cell, kept[start : start + len(parsed)], parsed
-                )
+                was = kept[start : start + len(parsed)]
+                self._compare(table, record, column, cell, was, parsed)
 
     def _compare(
         self,

@@ -11,8 +11,9 @@ from collections import namedtuple
 from collections.abc import Iterable, Sequence
 from typing import Any, TypeAlias
 
-from sqlalchemy import ColumnElement, Connection, Table, func, literal_column
-from sqlalchemy.sql.selectable import Alias, CompoundSelect, Select
+from sqlalchemy import ColumnElement, Connection, func, literal_column
+from sqlalchemy.exc import DBAPIError
+from sqlalchemy.sql.selectable import CompoundSelect, FromClause, Select
 
 from conservedb.records.base import DATE_PARTS
 
@@ -21,7 +22,7 @@ Row: TypeAlias = Any
 """A named tuple whose fields are the columns of its question."""
 Rows: TypeAlias = Sequence[Row]
 Value: TypeAlias = int | str | None
-_BLANK = literal_column("''")
+_BLANK: ColumnElement[str] = literal_column("''")
 
 
 class Question:
@@ -30,11 +31,15 @@ class Question:
     def __init__(self, statement: Selection, row: type[Any] | None = None) -> None:
         self.statement = statement
         self.names = tuple(statement.selected_columns.keys())
-        self.row = row or namedtuple("Row", self.names)  # type: ignore[misc]
+        self.row: Any = row or namedtuple("Row", self.names)
         self._compiled: dict[str, tuple[str, list[str] | None, dict[str, Value]]] = {}
 
     def all(self, connection: Connection, **values: Value) -> list[Row]:
-        """Every row. Database errors are those of the driver."""
+        """Every row.
+
+        Raises:
+            sqlalchemy.exc.DBAPIError: the database cannot answer.
+        """
         return list(map(self.row._make, self.fetch(connection, values)))
 
     def first(self, connection: Connection, **values: Value) -> Row:
@@ -48,9 +53,14 @@ class Question:
             connection.begin()
         sql, order, constants = self.compiled(connection)
         named = constants | values
-        cursor = connection.connection.cursor()
-        cursor.execute(sql, named if order is None else [named[name] for name in order])
-        return cursor.fetchall()
+        given: Any = named if order is None else [named[name] for name in order]
+        driver = connection.dialect.loaded_dbapi
+        try:
+            cursor = connection.connection.cursor()
+            cursor.execute(sql, given)
+            return cursor.fetchall()
+        except driver.Error as problem:
+            raise DBAPIError.instance(sql, given, problem, driver.Error) from problem
 
     def compiled(self, connection: Connection) -> tuple[str, list[str] | None, dict[str, Value]]:
         """The SQL for this database, the order of its parameters, and those with fixed values."""
@@ -70,7 +80,7 @@ def blank(column: ColumnElement[Any]) -> ColumnElement[Any]:
     return func.coalesce(column, _BLANK)
 
 
-def dated(table: Table | Alias, prefix: str, label: str = "") -> list[ColumnElement[Any]]:
+def dated(table: FromClause, prefix: str, label: str = "") -> list[ColumnElement[Any]]:
     """The columns of one date, in the order of `answers.When`."""
     label = label or prefix
     columns = {part: table.c[f"{prefix}_{part}"] for part in DATE_PARTS}
@@ -80,7 +90,7 @@ def dated(table: Table | Alias, prefix: str, label: str = "") -> list[ColumnElem
     ]
 
 
-def cited(table: Table | Alias, label: str = "source") -> list[ColumnElement[Any]]:
+def cited(table: FromClause, label: str = "source") -> list[ColumnElement[Any]]:
     """The columns of one source, in the order of `answers.Source`."""
     return [table.c.ref.label(f"{label}_ref")] + [
         blank(table.c[name]).label(f"{label}_{name}") for name in ("kind", "citation")

@@ -7,7 +7,8 @@ from collections.abc import Mapping, Sequence
 
 from sqlalchemy import Connection, Table, select
 
-from conservedb.dates import MAX_DAY, MIN_DAY, from_iso
+from conservedb.dates import UNKNOWN_END, UNKNOWN_START, describe_flags, from_iso
+from conservedb.knowledge.dating import happened
 from conservedb.knowledge.layers import Interval
 from conservedb.questions.answers import Person, Rival, Source, When
 from conservedb.questions.asking import Question, Row, Rows, Selection, blank, cited, dated
@@ -17,7 +18,7 @@ from conservedb.records.people import person
 from conservedb.records.sources import STATEMENT_SUBJECTS, source, statement, statement_person
 from conservedb.records.treatments import intervention_person
 
-BLANK = When("", "", -8_000_000, 8_000_000, 0, "blank")
+BLANK = When("", "", UNKNOWN_START, UNKNOWN_END, 0, "blank")
 
 People = Mapping[int, tuple[Person, ...]]
 _OWNERS = {
@@ -37,19 +38,26 @@ def source_of(row: Row, at: int) -> Source | None:
     return None if row[at] is None else Source(row[at], row[at + 1], row[at + 2])
 
 
-def interval(date: When, floor: int, ceiling: int | None, entered: str) -> Interval:
-    """The days on which something recorded happened.
+def said_flags(flags: int) -> str:
+    """ "date approximate", "date uncertain" or both; "" where the dates are plain."""
+    return describe_flags(flags) if flags else ""
 
-    What is recorded has happened: an open or unknown latest day is that of its source
-    (`ceiling`), else the day it was entered. An open or unknown earliest day is `floor`.
+
+def interval(date: When, floor: int, ceiling: int | None, entered: str) -> Interval:
+    """The days on which something recorded can have happened.
+
+    Args:
+        floor: the earliest making of what bears it.
+        ceiling: the latest day of its source, if there is one with a known date.
+        entered: the day on which it was entered, as ISO text.
     """
-    earliest, latest = date.earliest, date.latest
-    if latest > MAX_DAY:
-        latest = from_iso(entered[:10]) if ceiling is None or ceiling > MAX_DAY else ceiling
-        latest = max(latest, earliest)
-    if earliest < MIN_DAY:
-        earliest = min(max(floor, earliest), latest)
-    return Interval(earliest, latest, date.flags)
+    if date.latest < UNKNOWN_END:
+        recorded = date.latest
+    elif ceiling is not None and ceiling < UNKNOWN_END:
+        recorded = ceiling
+    else:
+        recorded = from_iso(entered[:10])
+    return happened(date.earliest, date.latest, date.flags, recorded, floor)
 
 
 def people_of(link: Table, owners: Selection) -> Question:

@@ -20,26 +20,21 @@ from conservedb.records.places import joint_event, place
 from conservedb.records.sources import source
 from conservedb.records.treatments import intervention
 
-EVENT_COLUMNS = (
-    joint_event.c.place_id,
-    joint_event.c.ref,
-    blank(joint_event.c.event).label("event"),
-    *dated(joint_event, "date"),
-    *dated(intervention, "date", "done"),
-    joint_event.c.step,
-    *cited(source),
-    source.c.date_latest.label("source_latest"),
-    joint_event.c.entered,
-    blank(joint_event.c.note).label("note"),
-    joint_event.c.intervention_id,
-    blank(joint_event.c.location).label("location"),
-)
-EVENTS_FROM = joint_event.outerjoin(
-    intervention, intervention.c.id == joint_event.c.intervention_id
-).outerjoin(source, source.c.id == joint_event.c.source_id)
 _EVENTS = Question(
-    select(*EVENT_COLUMNS)
-    .select_from(EVENTS_FROM)
+    select(
+        joint_event.c.ref,
+        blank(joint_event.c.event).label("event"),
+        *dated(joint_event, "date"),
+        *dated(intervention, "date", "done"),
+        joint_event.c.step,
+        *cited(source),
+        source.c.date_latest.label("source_latest"),
+        joint_event.c.entered,
+        blank(joint_event.c.note).label("note"),
+        blank(joint_event.c.location).label("location"),
+    )
+    .outerjoin_from(joint_event, intervention, intervention.c.id == joint_event.c.intervention_id)
+    .outerjoin(source, source.c.id == joint_event.c.source_id)
     .where(joint_event.c.place_id == bindparam("place"))
     .order_by(joint_event.c.id)
 )

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections import defaultdict
 from dataclasses import dataclass
 
-from sqlalchemy import ColumnElement, Connection, Table, bindparam, select, union, union_all
-from sqlalchemy.sql.selectable import Alias
+from sqlalchemy import BindParameter, ColumnElement, Connection, bindparam, select, union, union_all
+from sqlalchemy.sql.selectable import FromClause
 
 from conservedb.knowledge.layers import Bounds
 from conservedb.questions.answers import Rival
@@ -27,7 +27,7 @@ from conservedb.records.places import place
 from conservedb.records.sources import source, statement
 from conservedb.records.treatments import intervention, intervention_person
 
-_PLACE = bindparam("place")
+_PLACE: BindParameter[int] = bindparam("place")
 _HERE = union_all(
     select(layer.c.id).where(layer.c.place_id == _PLACE),
     select(layer_candidate.c.layer_id).where(layer_candidate.c.place_id == _PLACE),
@@ -41,7 +41,7 @@ _DONE_HERE = union(
 _paper, _why = source.alias("paper"), source.alias("why")
 
 
-def _done(table: Table | Alias) -> list[ColumnElement[str]]:
+def _done(table: FromClause) -> list[ColumnElement[str]]:
     return [
         blank(table.c.ref).label("intervention"),
         blank(table.c.kind).label("kind"),
@@ -177,6 +177,7 @@ class LayerEvidence:
 
 
 def gathered(connection: Connection, at: int, rows: Rows) -> LayerEvidence:
+    """Everything on record about the layers (`rows`) at a place."""
     removals = _by_layer(_REMOVALS.all(connection, place=at))
     sightings = _by_layer(_SIGHTINGS.all(connection, place=at))
     sides: dict[int, dict[str, Bounds]] = defaultdict(dict)

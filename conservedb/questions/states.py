@@ -85,6 +85,16 @@ def surely_held(bounds: Columns, first: Number, last: Number) -> Number:
     )
 
 
+def certainly_there(bounds: Columns, day: Number) -> Condition:
+    """Whether it had come and not gone at the close of a day; part of it may be off."""
+    return and_(bounds.came_to <= day, day < bounds.gone_from)
+
+
+def possibly_there(bounds: Columns, day: Number) -> Condition:
+    """Whether some order of events allows that it had come and not gone."""
+    return and_(bounds.came_from <= day, day < bounds.gone_to)
+
+
 def is_one(mask: Number) -> Condition:
     """Whether just one state is possible."""
     return mask.in_([literal_column(str(bit)) for bit in (NOT_YET, PRESENT, REDUCED, GONE)])

@@ -45,6 +45,10 @@ def connect_sqlite(path: Path) -> sqlite3.Connection:
             return _prepared(path, mode)
         except sqlite3.OperationalError as problem:
             failure = problem
+        except sqlite3.DatabaseError as problem:
+            raise DatabaseProblem(
+                f"{path} is not a readable database ({problem}); restore it from a copy"
+            ) from problem
     raise DatabaseProblem(
         f"{path} cannot be opened ({failure}); check that it is a file you may read"
     ) from failure

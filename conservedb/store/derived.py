@@ -9,86 +9,101 @@ from __future__ import annotations
 
 import sqlite3
 import zlib
+from typing import NamedTuple
 
 from conservedb.dates import OPEN_START, UNKNOWN_END, UNKNOWN_START
 
-_TREES = (
-    ("component", "id", "parent_id"),
-    ("material_class", "id", "parent_id"),
-    ("material_part", "part_id", "material_id"),
+
+class Guard(NamedTuple):
+    """What must never hold of a row (`NEW`) of a table, and the sentence that refuses it."""
+
+    name: str
+    table: str
+    broken: str
+    sentence: str
+
+
+def _no_circle(table: str, child: str, parent: str) -> Guard:
+    broken = f"""NEW.{parent} IS NOT NULL AND NEW.{child} IN (
+  WITH RECURSIVE above(id) AS (
+    SELECT NEW.{parent}
+    UNION
+    SELECT t.{parent} FROM {table} t JOIN above ON t.{child} = above.id
+    WHERE t.{parent} IS NOT NULL
+  )
+  SELECT id FROM above
+)"""
+    sentence = f"{table}: a part cannot contain itself, directly or through others"
+    return Guard(f"{table}_no_circle", table, broken, sentence)
+
+
+def _mark_free(table: str, other: str) -> Guard:
+    broken = f"""EXISTS (
+  SELECT 1 FROM {other} o
+  WHERE o.object_id = NEW.object_id AND o.mark_folded = NEW.mark_folded
+)"""
+    sentence = f"{table}: this mark already stands for another part of the object"
+    return Guard(f"{table}_mark_free", table, broken, sentence)
+
+
+GUARDS = (
+    _no_circle("component", "id", "parent_id"),
+    _no_circle("material_class", "id", "parent_id"),
+    _no_circle("material_part", "part_id", "material_id"),
+    _mark_free("component", "place"),
+    _mark_free("place", "component"),
+    Guard(
+        "layer_agrees",
+        "layer",
+        f"""(NEW.date_latest < {UNKNOWN_END} AND NEW.came_to > NEW.date_latest)
+OR (NEW.date_earliest > {max(OPEN_START, UNKNOWN_START)} AND NEW.came_from < NEW.date_earliest)""",
+        "layer: its bounds go beyond its own date",
+    ),
+    Guard(
+        "removal_agrees",
+        "removal",
+        f"""NEW.extent IN ('all', 'part') AND NEW.side IS NULL AND NEW.date_latest < {UNKNOWN_END}
+AND EXISTS (
+  SELECT 1 FROM layer l WHERE l.id = NEW.layer_id
+  AND CASE NEW.extent WHEN 'all' THEN l.gone_to ELSE l.reduced_to END > NEW.date_latest
+)""",
+        "removal: the bounds of its layer do not take it into account",
+    ),
+    Guard(
+        "sighting_agrees",
+        "sighting",
+        f"""NEW.result = 'seen' AND NEW.date_latest < {UNKNOWN_END}
+AND EXISTS (
+  SELECT 1 FROM layer l WHERE l.id = NEW.layer_id
+  AND (l.came_to > NEW.date_latest OR l.gone_from < NEW.date_earliest)
+)""",
+        "sighting: the bounds of its layer do not take it into account",
+    ),
 )
-
-
-def _no_cycle(table: str, child: str, parent: str, moment: str) -> str:
-    return f"""CREATE TRIGGER {table}_no_cycle_{moment.lower()} AFTER {moment} ON {table}
-WHEN NEW.{parent} IS NOT NULL
-BEGIN
-  SELECT RAISE(ABORT, '{table}: a part cannot contain itself, directly or through others')
-  WHERE NEW.{child} IN (
-    WITH RECURSIVE above(id) AS (
-      SELECT NEW.{parent}
-      UNION
-      SELECT t.{parent} FROM {table} t JOIN above ON t.{child} = above.id
-      WHERE t.{parent} IS NOT NULL
-    )
-    SELECT id FROM above
-  );
-END"""
-
-
-def _mark_free(table: str, other: str, moment: str) -> str:
-    return f"""CREATE TRIGGER {table}_mark_free_{moment.lower()} AFTER {moment} ON {table}
-BEGIN
-  SELECT RAISE(ABORT, '{table}: this mark already stands for another part of the object')
-  WHERE EXISTS (
-    SELECT 1 FROM {other} o
-    WHERE o.object_id = NEW.object_id AND o.mark_folded = NEW.mark_folded
-  );
-END"""
-
-
-def _removal_agrees(moment: str) -> str:
-    return f"""CREATE TRIGGER removal_agrees_{moment.lower()} AFTER {moment} ON removal
-WHEN NEW.extent IN ('all', 'part') AND NEW.side IS NULL AND NEW.date_latest < {UNKNOWN_END}
-BEGIN
-  SELECT RAISE(ABORT, 'removal: the bounds of its layer do not take it into account')
-  FROM layer l WHERE l.id = NEW.layer_id
-  AND CASE NEW.extent WHEN 'all' THEN l.gone_to ELSE l.reduced_to END > NEW.date_latest;
-END"""
-
-
-def _sighting_agrees(moment: str) -> str:
-    return f"""CREATE TRIGGER sighting_agrees_{moment.lower()} AFTER {moment} ON sighting
-WHEN NEW.result = 'seen' AND NEW.date_latest < {UNKNOWN_END}
-BEGIN
-  SELECT RAISE(ABORT, 'sighting: the bounds of its layer do not take it into account')
-  FROM layer l WHERE l.id = NEW.layer_id
-  AND (l.came_to > NEW.date_latest OR l.gone_from < NEW.date_earliest);
-END"""
-
-
-def _layer_agrees(moment: str) -> str:
-    return f"""CREATE TRIGGER layer_agrees_{moment.lower()} AFTER {moment} ON layer
-WHEN (NEW.date_latest < {UNKNOWN_END} AND NEW.came_to > NEW.date_latest)
-  OR (NEW.date_earliest > {max(OPEN_START, UNKNOWN_START)} AND NEW.came_from < NEW.date_earliest)
-BEGIN
-  SELECT RAISE(ABORT, 'layer: its bounds go beyond its own date');
-END"""
+"""Every guard; the bounds of layers are worked out by the program and only checked here."""
 
 
 def statements() -> list[str]:
     """The text of every derived object, in the order in which they are made."""
-    made: list[str] = []
-    for moment in ("INSERT", "UPDATE"):
-        made += [_no_cycle(table, child, parent, moment) for table, child, parent in _TREES]
-        made += [
-            _mark_free("component", "place", moment),
-            _mark_free("place", "component", moment),
-            _removal_agrees(moment),
-            _sighting_agrees(moment),
-            _layer_agrees(moment),
-        ]
-    return made
+    return [
+        f"CREATE TRIGGER {guard.name}_{moment.lower()} AFTER {moment} ON {guard.table}\n"
+        f"WHEN {guard.broken}\n"
+        f"BEGIN SELECT RAISE(ABORT, '{guard.sentence}'); END"
+        for guard in GUARDS
+        for moment in ("INSERT", "UPDATE")
+    ]
+
+
+def broken_rows(raw: sqlite3.Connection) -> list[str]:
+    """A sentence for each guard that rows already in the file break, with the first of them."""
+    found = []
+    for guard in GUARDS:
+        row = raw.execute(
+            f"SELECT id FROM {guard.table} AS NEW WHERE {guard.broken} LIMIT 1"
+        ).fetchone()
+        if row is not None:
+            found.append(f"{guard.table} {row[0]}: {guard.sentence.partition(': ')[2]}")
+    return found
 
 
 def fingerprint() -> int:

@@ -147,3 +147,8 @@ def _refuse_damage(raw: sqlite3.Connection, path: Path) -> None:
             f"{path} is incomplete: a row of table {broken[0]} points at a record that is not"
             " there; load it again from its source"
         )
+    contradictions = derived.broken_rows(raw)
+    if contradictions:
+        raise DatabaseProblem(
+            f"{path} contradicts itself ({contradictions[0]}); load it again from its source"
+        )

@@ -1,7 +1,7 @@
 """Every action of the interface, once: bindings, key line, help and palette are made from this.
 
-`where` says on which screen an action works: "anywhere", "start" or "object". The action
-itself is a method `action_<name>` of the app (anywhere) or of that screen.
+`where` says on which screens an action works. The action itself is a method `action_<name>` of
+the app (anywhere) or of the screens concerned.
 """
 
 from __future__ import annotations
@@ -22,7 +22,7 @@ class Action:
         label: one or two words for the key line.
         title: a short title for the palette.
         help: one sentence.
-        where: "anywhere", "start" or "object".
+        where: "anywhere", "screens" (start and object), or "object".
         rank: place in the key line, lowest first; 0 keeps it out.
     """
 
@@ -34,6 +34,11 @@ class Action:
     help: str
     where: str = "anywhere"
     rank: int = 0
+
+    @property
+    def target(self) -> str:
+        """The action as Textual runs it from a screen."""
+        return f"app.{self.name}" if self.where == "anywhere" else self.name
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,7 +66,8 @@ ACTIONS = (
         "find",
         "Find anything",
         "Find an object, part, location, material, person or paper by the start of a word.",
-        rank=2,
+        "screens",
+        2,
     ),
     Action(
         "earlier",
@@ -155,7 +161,7 @@ ACTIONS = (
         "back",
         "Back",
         "Close what is open in front, or return to the start.",
-        "anywhere",
+        "screens",
         7,
     ),
     Action(
@@ -165,6 +171,7 @@ ACTIONS = (
         "read again",
         "Read again from the database",
         "Ask the database again, in case somebody else has written to it.",
+        "screens",
     ),
     Action(
         "palette",
@@ -188,20 +195,24 @@ MOTIONS = (
     Motion("Tab  Shift+Tab", "go to the next panel, or the one before"),
     Motion("Up  Down", "move in a list; PgUp, PgDn, Home and End move further"),
     Motion("Right  Left", "unfold or fold a part of the tree; on the time rule, step in time"),
-    Motion("Enter", "open what is found; go from the tree into the section; go to a day of the history"),
-    Motion("Mouse", "click a line to select it, the time rule to go to a day, a key below to use it"),
+    Motion(
+        "Enter", "open what is found; go from the tree into the section; go to a day of the history"
+    ),
+    Motion(
+        "Mouse", "click a line to select it, the time rule to go to a day, a key below to use it"
+    ),
 )
 
 
 def actions_of(where: str) -> tuple[Action, ...]:
-    """What can be done on a screen: its own actions and those that work anywhere."""
-    return tuple(action for action in ACTIONS if action.where in (where, "anywhere"))
+    """What can be done on a screen ("start" or "object")."""
+    return tuple(one for one in ACTIONS if one.where in (where, "screens", "anywhere"))
 
 
 def bindings(where: str) -> list[Binding]:
     """Bindings of the actions that belong to exactly this place."""
     return [
-        Binding(",".join(action.keys), action.name, action.label, show=False, priority=False)
+        Binding(",".join(action.keys), action.name, action.label, show=False)
         for action in ACTIONS
         if action.where == where
     ]

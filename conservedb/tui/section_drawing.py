@@ -84,21 +84,29 @@ def _joint_items(
 ) -> list[Item]:
     """Side A, what stayed on it, the joint zone by zone, what stayed on B, side B."""
     between = sorted(
-        (one for one in shown if not one.remains),
+        (one for one in shown if not _parted(one)),
         key=lambda one: ZONE_ORDER.index(one.zone or "face"),
     )
-    on_a = [one for one in shown if one.remains and one.remains != "B"]
-    on_b = [one for one in shown if one.remains and one.remains != "A"]
+    parted = [one for one in shown if _parted(one)]
     sides = {side.side: side for side in answer.sides}
     items = [_substrate(sides[s], frame, answer) for s in ("A",) if s in sides]
-    items += [_band(one, frame, width) for one in on_a]
+    items += [_stuck(one, frame, width, "A") for one in parted if one.remains != "B"]
     items += [_band(one, frame, width) for one in between]
-    items += [
-        _band(one, frame, width) if one.remains == "B" else _echo(one, frame) for one in on_b
-    ]
+    items += [_stuck(one, frame, width, "B") for one in parted if one.remains != "A"]
     if not shown:
         items.append(_nothing(frame))
     return items + [_substrate(sides[s], frame, answer) for s in ("B",) if s in sides]
+
+
+def _parted(layer: Layer) -> bool:
+    """Whether the joint has certainly been opened since this layer came."""
+    return bool(layer.remains) and not layer.remains.startswith("possibly")
+
+
+def _stuck(layer: Layer, frame: Frame, width: int, side: str) -> Item:
+    """Remains drawn beside their substrate: in full once, as an echo on the other side."""
+    main = "B" if layer.remains.startswith("B") else "A"
+    return _band(layer, frame, width) if side == main else _echo(layer, frame, side)
 
 
 def _caption(answer: PlaceAnswer, frame: Frame) -> Item:
@@ -148,7 +156,7 @@ def _drawing(layer: Layer, frame: Frame, line: int) -> Content:
     ]
     shafts = "".join(f" {SHAFTS[one.state]}" for one in frame.fixings)
     quiet = layer.state in OUT_OF_SIGHT
-    letter = layer.side if line == 0 and layer.side and layer.remains in ("", layer.side) else ""
+    letter = layer.side if line == 0 and layer.side and not _parted(layer) else ""
     return joined(
         (
             styled(letter.ljust(2), QUIET),
@@ -185,12 +193,12 @@ def band_words(layer: Layer, room: int) -> list[Content]:
     return lines
 
 
-def _echo(layer: Layer, frame: Frame) -> Item:
+def _echo(layer: Layer, frame: Frame, side: str) -> Item:
     """The other share of remains that lie on both sides, or nobody knows on which."""
-    side = "on B too" if layer.remains == "both" else "on A or B, not established"
-    words = plain(f"{wording.layer_name(layer)}, {side}", QUIET)
+    where = "on both sides" if layer.remains == "both" else f"whether on {side} too: {wording.UNSURE}"
+    words = plain(f"{wording.layer_name(layer)}, {where}", QUIET)
     line = joined((_drawing(layer, frame, 1), words))
-    return Item(f"echo:{layer.ref}", lambda _: (line,), live=False)
+    return Item(f"echo:{side}:{layer.ref}", lambda _: (line,), live=False)
 
 
 def _fixing_items(answer: PlaceAnswer, width: int, *, show_gone: bool) -> list[Item]:

@@ -12,7 +12,7 @@ QUIET = "$quiet"
 STRONG = "bold"
 WARNING = "$hazard"
 UNSURE = "$unsure"
-CERTAIN = "$certain"
+CERTAIN = ""
 ACCENT = "$marked"
 
 _ONE_LINE = {ord("\n"): "⏎ ", ord("\t"): " "}

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from conservedb.dates import Found, civil, describe_flags, is_known, say
+from conservedb.dates import civil, describe_flags, is_known
 from conservedb.questions.answers import (
     AsOf,
     Deed,
@@ -18,10 +18,9 @@ from conservedb.questions.answers import (
     Source,
     When,
 )
+from conservedb.questions.wording import cited, hands
 
-MONTHS = (
-    "January February March April May June July August September October November December"
-).split()
+MONTHS = ["January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"]
 
 IN_PLACE = "in place"
 REDUCED = "partly removed: residue left"
@@ -29,9 +28,12 @@ GONE = "removed or lost"
 UNSURE = "not established"
 LAID = {"applied": "applied", "maker": "laid by the maker", "arisen": "arisen"}
 REMAINS = {
-    "A": "remains on A since the joint was opened",
-    "B": "remains on B since the joint was opened",
-    "both": "remains on both sides since the joint was opened",
+    "A": "on A",
+    "B": "on B",
+    "both": "on both sides",
+    "A at least": "on A at least",
+    "B at least": "on B at least",
+    "split unknown": f"on which side is {UNSURE}",
 }
 NOT_YET = {"applied": "not yet applied", "maker": "not yet laid", "arisen": "not yet arisen"}
 
@@ -49,14 +51,6 @@ def as_of_words(on: AsOf) -> str:
     return on.words if on.is_span else day_words(on.first)
 
 
-def when_words(when: When) -> str:
-    """A recorded date as found; EDTF in plain English; "undated" where there is none."""
-    if not when.recorded:
-        return "undated"
-    derived = "words" if when.words and when.words != when.edtf else "edtf"
-    return say(Found(when.words, when.edtf, when.earliest, when.latest, when.flags, derived))
-
-
 def bounds_words(when: When) -> str:
     """The earliest and latest day that a recorded date may mean."""
     first, last = day_words(when.earliest), day_words(when.latest)
@@ -67,23 +61,16 @@ def bounds_words(when: When) -> str:
     return f"from {first}" if first else f"until {last}" if last else "no bounds"
 
 
-def hands(people: Iterable[Person]) -> str:
-    """Who did it, with roles; says so where nobody is recorded."""
-    names = [f"{one.name} ({one.role})" if one.role else one.name for one in people]
-    return ", ".join(names) if names else "hands not recorded"
-
-
 def names(people: Iterable[Person]) -> str:
     """Who did it, without roles."""
     return ", ".join(one.name for one in people) or "hands not recorded"
 
 
 def source_words(source: Source | None) -> str:
-    """Where something is known from."""
-    if source is None:
-        return "source not recorded"
-    page = f", {source.page}" if source.page else ""
-    return f"{source.ref}{page}: {source.citation}" if source.citation else f"{source.ref}{page}"
+    """Where something is known from: reference, page, and what that paper is."""
+    if source is None or not source.citation:
+        return cited(source)
+    return f"{cited(source)}: {source.citation}"
 
 
 def layer_name(layer: Layer) -> str:
@@ -108,7 +95,7 @@ def layer_state(layer: Layer) -> str:
     if layer.state == "present":
         seen = layer.last_seen
         if seen is not None and seen.result == "seen":
-            return f"{IN_PLACE}, seen {when_words(seen.date)}"
+            return f"{IN_PLACE}, seen {seen.date.said}"
         return f"{IN_PLACE} (on record)"
     return state_word(layer.state, layer.origin)
 
@@ -124,11 +111,11 @@ def possible_words(layer: Layer) -> str:
 def laid_words(layer: Layer) -> str:
     """Role, date and hand of a layer; if it has gone, also when and by whom."""
     role = layer.role or "role not recorded"
-    words = f"{role}, {when_words(layer.laid.date)}"
+    words = f"{role}, {layer.laid.date.said}"
     if layer.origin == "arisen":
-        words = f"{role}, arisen {when_words(layer.laid.date)}"
+        words = f"{role}, arisen {layer.laid.date.said}"
     elif layer.origin == "maker":
-        words = f"{role}, by the maker, {when_words(layer.laid.date)}"
+        words = f"{role}, by the maker, {layer.laid.date.said}"
     if layer.laid.people or layer.origin == "applied":
         words = f"{words}, {names(layer.laid.people)}"
     if layer.state in ("gone", "reduced") and layer.removed:
@@ -142,7 +129,9 @@ def remarks(layer: Layer) -> list[str]:
     if layer.candidates:
         words.append(f"recorded for {' or '.join(layer.candidates)}: where is {UNSURE}")
     if layer.remains:
-        words.append(REMAINS.get(layer.remains, f"remains: {layer.remains}"))
+        perhaps, _, split = layer.remains.rpartition("possibly ")
+        sure = "" if not perhaps and split == layer.remains else "possibly "
+        words.append(f"{sure}remains of before an opening, {REMAINS.get(split, split)}")
     if layer.held is not None:
         words.append(held_words(layer.held, layer.origin))
     words.append(layer.qualified)
@@ -165,18 +154,20 @@ def held_words(held: Held, origin: str) -> str:
 
 def made_words(made: When) -> str:
     """When a part was made."""
-    return f"made {when_words(made)}" if made.recorded else "date not recorded"
+    return f"made {made.said}" if made.recorded else "date not recorded"
 
 
 def removal_words(deed: Deed) -> str:
     """How a layer, or part of it, went."""
-    extent = {"part": "partly removed", "attempted": "removal attempted"}.get(deed.extent, "removed")
+    extent = {"part": "partly removed", "attempted": "removal attempted"}.get(
+        deed.extent, "removed"
+    )
     if not deed.intervention:
         extent = f"ended ({deed.cause})" if deed.cause else "ended, cause not recorded"
     side = f" on side {deed.side}" if deed.side else ""
     by = f", {hands(deed.people)}" if deed.intervention else ""
     cause = f", {deed.cause}" if deed.cause and deed.intervention else ""
-    return f"{extent}{side} {when_words(deed.date)}{by}{cause}"
+    return f"{extent}{side} {deed.date.said}{by}{cause}"
 
 
 def seen_words(seen: Seen) -> str:
@@ -184,7 +175,7 @@ def seen_words(seen: Seen) -> str:
     result = {"seen": "seen", "not found": "looked for and not found"}.get(seen.result, seen.result)
     side = f" on side {seen.side}" if seen.side else ""
     by = f", {hands(seen.people)}" if seen.people else ""
-    return f"{result}{side} {when_words(seen.date)}{by}"
+    return f"{result}{side} {seen.date.said}{by}"
 
 
 def flag_words(when: When) -> str:
@@ -200,7 +191,7 @@ def condition_words(condition: JointCondition | None) -> str:
         return f"{UNSURE}: {' or '.join(condition.possible)}"
     if condition.state == "not recorded":
         return "condition not recorded"
-    since = f" since {when_words(condition.since)}" if condition.since else ""
+    since = f" since {condition.since.said}" if condition.since else ""
     return f"{condition.state}{since}"
 
 

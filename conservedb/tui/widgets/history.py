@@ -50,7 +50,7 @@ def _day_line(words: str) -> Item:
 
 def _drawer(row: HistoryRow, *, later: bool):  # noqa: ANN202
     def draw(width: int) -> tuple[Content, Content]:
-        date = plain(wording.when_words(row.date), QUIET if later else STRONG)
+        date = plain(row.date.said, QUIET if later else STRONG)
         sentence = plain(row.sentence, QUIET if later else "")
         under = [plain(wording.hands(row.people), QUIET)]
         if row.source is not None:

@@ -59,6 +59,6 @@ class KeyLine(Widget):
         for action in self._actions:
             width = len(action.shown) + 1 + len(action.label)
             if column <= event.x < column + width:
-                self.call_later(self.screen.run_action, action.name)
+                self.call_later(self.screen.run_action, action.target)
                 return
             column += width + 3

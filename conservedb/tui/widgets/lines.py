@@ -75,7 +75,7 @@ class Lines(ScrollView, can_focus=True):
     class Chosen(Moved):
         """Enter was pressed on an entry, or the entry under the cursor clicked again."""
 
-    def __init__(self, id: str, *, marked: bool = True) -> None:  # noqa: A002
+    def __init__(self, id: str, *, marked: bool = True) -> None:
         super().__init__(id=id)
         self.items: Sequence[Item] = ()
         self._starts: list[int] = [0]
@@ -85,6 +85,16 @@ class Lines(ScrollView, can_focus=True):
     def current(self) -> Item | None:
         """The entry under the cursor."""
         return self.items[self.cursor] if 0 <= self.cursor < len(self.items) else None
+
+    @property
+    def room(self) -> int:
+        """Cells of width that lines have, beside the scroll bar if there is one."""
+        return self.scrollable_content_region.width
+
+    @property
+    def at_first(self) -> bool:
+        """Whether no entry above the cursor can hold it."""
+        return not any(item.live for item in self.items[: max(self.cursor, 0)])
 
     def show_items(self, items: Sequence[Item], key: str | None = None) -> None:
         """Replace the entries; the cursor stays on the entry of the same key if it is there."""
@@ -159,7 +169,7 @@ class Lines(ScrollView, can_focus=True):
 
     def render_line(self, y: int) -> Strip:
         """One line of the view."""
-        line, width = y + self.scroll_offset.y, self.size.width
+        line, width = y + self.scroll_offset.y, self.room
         if line >= self._starts[-1]:
             return Strip.blank(width, self.rich_style)
         index = self._index_at(line)

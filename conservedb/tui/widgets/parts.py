@@ -22,7 +22,7 @@ class Parts(Lines):
     BINDINGS = [  # noqa: RUF012
         Binding("right", "unfold", show=False),
         Binding("left", "fold", show=False),
-        Binding("space", "toggle", show=False),
+        Binding("space", "flip", show=False),
     ]
 
     class Picked(Message):
@@ -83,7 +83,7 @@ class Parts(Lines):
         elif (above := self._above(row.key)) is not None:
             self.go_to(above)
 
-    def action_toggle(self) -> None:
+    def action_flip(self) -> None:
         """Fold what is unfolded and the other way round."""
         row = self.row
         if row is not None and row.inside:

@@ -21,7 +21,7 @@ class Section(Lines):
     def show_place(self, answer: PlaceAnswer, *, show_gone: bool) -> None:
         """Draw another place, or the same on another day."""
         self.answer, self.show_gone = answer, show_gone
-        self._compose()
+        self._draw_bands()
 
     def show_facts(self, items: list[Item]) -> None:
         """Show a list that is not a section: what is known of a part."""
@@ -31,8 +31,8 @@ class Section(Lines):
     def on_resize(self, event: Resize) -> None:
         """Bands are composed for a width: do it again for another."""
         super().on_resize(event)
-        if self.answer is not None and event.size.width != self._composed:
-            self._compose()
+        if self.answer is not None and self.room != self._composed:
+            self._draw_bands()
 
     @property
     def band(self) -> Layer | Fixing | Side | None:
@@ -48,10 +48,8 @@ class Section(Lines):
             return next((one for one in self.answer.sides if one.side == name), None)
         return None
 
-    def _compose(self) -> None:
-        if self.answer is None or not self.size.width:
+    def _draw_bands(self) -> None:
+        if self.answer is None or not self.room:
             return
-        self._composed = self.size.width
-        self.show_items(
-            section_items(self.answer, self.size.width - 2, show_gone=self.show_gone)
-        )
+        self._composed = self.room
+        self.show_items(section_items(self.answer, self.room - 2, show_gone=self.show_gone))

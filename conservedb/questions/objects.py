@@ -1,0 +1,299 @@
+"""An object on a day: its parts, its places, and how much certainly or possibly lies there."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Mapping
+
+from sqlalchemy import (
+    BindParameter,
+    ColumnElement,
+    Connection,
+    and_,
+    bindparam,
+    case,
+    func,
+    literal_column,
+    select,
+)
+
+from conservedb.knowledge.layers import Interval
+from conservedb.questions import cautions, evidence, naming
+from conservedb.questions.answers import AsOf, ComponentRow, Deed, ObjectAnswer, PlaceRow
+from conservedb.questions.asking import Question, Row, Rows, blank, cited, dated
+from conservedb.questions.evidence import source_of, when
+from conservedb.questions.joint_states import STATEMENTS as _JOINT_STATEMENTS
+from conservedb.questions.joint_states import conditions
+from conservedb.questions.lasting import lasting, object_made, on_day
+from conservedb.questions.states import (
+    certainly_there,
+    mask_at,
+    possibly_there,
+    rests_on_qualified,
+)
+from conservedb.records.layers import layer, layer_candidate
+from conservedb.records.materials import material
+from conservedb.records.objects import bridge, component, whereabouts
+from conservedb.records.places import place
+from conservedb.records.sources import source, statement
+from conservedb.records.treatments import intervention, intervention_person
+from conservedb.store.keys import sort_key
+
+_OBJECT: BindParameter[int] = bindparam("object")
+_DAY: BindParameter[int] = bindparam("day")
+
+_COMPONENTS = Question(
+    select(
+        component.c.id,
+        component.c.mark,
+        component.c.parent_id,
+        *(
+            blank(component.c[name]).label(name)
+            for name in (
+                "name",
+                "kind",
+                "origin",
+                "material_words",
+                "kept_at",
+                "mass_basis",
+                "known_from",
+                "note",
+            )
+        ),
+        *(component.c[name] for name in ("mass_kg", "width_mm", "height_mm", "depth_mm")),
+        blank(func.coalesce(material.c.name, material.c.key)).label("material"),
+        *dated(component, "made"),
+        *dated(component, "lost"),
+        source.c.date_latest.label("source_latest"),
+        component.c.entered,
+    )
+    .outerjoin_from(component, material, material.c.id == component.c.material_id)
+    .outerjoin(source, source.c.id == component.c.source_id)
+    .where(component.c.object_id == _OBJECT)
+)
+_MADE, _LOST = _COMPONENTS.at("made_words"), _COMPONENTS.at("lost_words")
+_BRIDGES = Question(
+    select(bridge.c.component_id, place.c.mark)
+    .join_from(bridge, place, place.c.id == bridge.c.place_id)
+    .where(
+        bridge.c.component_id.in_(select(component.c.id).where(component.c.object_id == _OBJECT))
+    )
+)
+_PLACES = Question(
+    select(
+        place.c.id,
+        place.c.mark,
+        blank(place.c.kind).label("kind"),
+        place.c.component_id,
+        place.c.other_component_id,
+        blank(place.c.name).label("name"),
+        place.c.load_kg,
+    ).where(place.c.object_id == _OBJECT)
+)
+_IN_OBJECT = select(place.c.id).where(place.c.object_id == _OBJECT)
+_SURE = and_(certainly_there(layer.c, _DAY), ~rests_on_qualified(layer.c, mask_at(layer.c, _DAY)))
+
+
+def _how_many(condition: ColumnElement[bool]) -> ColumnElement[int]:
+    return func.sum(case((condition, literal_column("1")), else_=literal_column("0")))
+
+
+_LAYERS = Question(
+    select(
+        layer.c.place_id,
+        _how_many(_SURE).label("certain"),
+        _how_many(possibly_there(layer.c, _DAY)).label("possible"),
+    )
+    .where(layer.c.place_id.in_(_IN_OBJECT))
+    .group_by(layer.c.place_id)
+)
+_CANDIDATES = Question(
+    select(layer_candidate.c.place_id, func.count().label("possible"))
+    .join_from(layer_candidate, layer, layer.c.id == layer_candidate.c.layer_id)
+    .where(layer_candidate.c.place_id.in_(_IN_OBJECT), possibly_there(layer.c, _DAY))
+    .group_by(layer_candidate.c.place_id)
+)
+_EXAMINED = Question(
+    select(
+        intervention.c.id,
+        intervention.c.ref,
+        blank(intervention.c.technique).label("technique"),
+        blank(intervention.c.note).label("note"),
+        *dated(intervention, "date"),
+        *cited(source),
+    )
+    .outerjoin_from(intervention, source, source.c.id == intervention.c.source_id)
+    .where(
+        intervention.c.object_id == _OBJECT,
+        intervention.c.kind == "examine",
+        intervention.c.date_latest <= _DAY,
+    )
+    .order_by(intervention.c.date_latest.desc(), intervention.c.id.desc())
+    .limit(1)
+)
+_EXAMINED_ON, _EXAMINED_IN = _EXAMINED.at("date_words"), _EXAMINED.at("source_ref")
+_EXAMINERS = evidence.people_of(
+    intervention_person,
+    select(intervention.c.id).where(intervention.c.id == bindparam("intervention")),
+)
+_KEPT = Question(
+    select(blank(whereabouts.c.place_name).label("place_name"))
+    .where(
+        whereabouts.c.object_id == _OBJECT,
+        whereabouts.c.component_id.is_(None),
+        whereabouts.c.since_latest <= _DAY,
+        (whereabouts.c.until_derived == "blank") | (whereabouts.c.until_earliest >= _DAY),
+    )
+    .order_by(whereabouts.c.since_latest.desc())
+    .limit(1)
+)
+_STATED = evidence.Statements(select(statement.c.id).where(statement.c.object_id == _OBJECT))
+STATEMENTS = (
+    *naming.STATEMENTS,
+    _COMPONENTS,
+    _BRIDGES,
+    _PLACES,
+    _LAYERS,
+    _CANDIDATES,
+    _EXAMINED,
+    _EXAMINERS,
+    _KEPT,
+    *_STATED.questions,
+    *_JOINT_STATEMENTS,
+    *cautions.STATEMENTS,
+)
+_OBJECT_MADE = naming.OBJECT.at("made_words")
+
+
+def object_on(connection: Connection, number: str, on: AsOf) -> ObjectAnswer:
+    """An object with its parts and places at the close of a day (the last of a span).
+
+    Raises:
+        NoSuch: there is no such object.
+    """
+    owner = naming.find_object(connection, number)
+    made = when(owner, _OBJECT_MADE)
+    components = _COMPONENTS.all(connection, object=owner.id)
+    components.sort(key=_natural)
+    marks = {row.id: row.mark for row in components}
+    return ObjectAnswer(
+        owner.number,
+        owner.title,
+        owner.kind,
+        owner.maker,
+        made,
+        _kept_at(connection, owner, on.last),
+        owner.note,
+        on,
+        cautions.warnings_on(connection, owner.id),
+        _last_examined(connection, owner.id, on.last),
+        _component_rows(connection, owner.id, components, marks, object_made(made), on.last),
+        _place_rows(connection, owner.id, components, marks, object_made(made), on.last),
+        tuple(_STATED.about(connection, object=owner.id)["object", owner.id]),
+    )
+
+
+def _natural(row: Row) -> str:
+    return sort_key(row.mark)
+
+
+def _kept_at(connection: Connection, owner: Row, day: int) -> str:
+    """Where it was on that day, if that is on record, else where it is said to be."""
+    row = _KEPT.first(connection, object=owner.id, day=day)
+    return str(row.place_name if row else owner.whereabouts)
+
+
+def _last_examined(connection: Connection, owner: int, day: int) -> Deed | None:
+    row = _EXAMINED.first(connection, object=owner, day=day)
+    if row is None:
+        return None
+    people = evidence.by_owner(_EXAMINERS.all(connection, intervention=row.id))
+    return Deed(
+        when(row, _EXAMINED_ON),
+        row.ref,
+        "examine",
+        row.technique,
+        people.get(row.id, ()),
+        source=source_of(row, _EXAMINED_IN),
+        note=row.note,
+    )
+
+
+def _component_rows(
+    connection: Connection,
+    owner: int,
+    components: Rows,
+    marks: Mapping[int, str],
+    whole: Interval,
+    day: int,
+) -> tuple[ComponentRow, ...]:
+    bridges: dict[int, list[str]] = defaultdict(list)
+    for fixing, mark in _BRIDGES.all(connection, object=owner):
+        bridges[fixing].append(mark)
+    return tuple(
+        _component_row(row, marks, tuple(sorted(bridges.get(row.id, ()), key=sort_key)), whole, day)
+        for row in components
+    )
+
+
+def _component_row(
+    row: Row, marks: Mapping[int, str], bridges: tuple[str, ...], whole: Interval, day: int
+) -> ComponentRow:
+    made, lost = when(row, _MADE), when(row, _LOST)
+    lasts = lasting(whole, made, lost, row.origin, row.source_latest, row.entered)
+    state, possible, flags = on_day(lasts, day)
+    return ComponentRow(
+        row.mark,
+        marks.get(row.parent_id, ""),
+        row.name,
+        row.kind,
+        row.origin,
+        row.material or row.material_words,
+        state,
+        possible,
+        row.kept_at,
+        row.mass_kg,
+        row.mass_basis,
+        (row.width_mm, row.height_mm, row.depth_mm),
+        row.known_from,
+        bridges,
+        row.note,
+        made,
+        lost,
+        evidence.said_flags(flags),
+    )
+
+
+def _place_rows(
+    connection: Connection,
+    owner: int,
+    components: Rows,
+    marks: Mapping[int, str],
+    whole: Interval,
+    day: int,
+) -> tuple[PlaceRow, ...]:
+    places = _PLACES.all(connection, object=owner)
+    places.sort(key=_natural)
+    certain: dict[int, int] = {}
+    unsure: dict[int, int] = defaultdict(int)
+    for at, sure, possible in _LAYERS.all(connection, object=owner, day=day):
+        certain[at] = sure
+        unsure[at] = possible - sure
+    for at, possible in _CANDIDATES.all(connection, object=owner, day=day):
+        unsure[at] += possible
+    made = {row.id: row.made_earliest for row in components}
+    standing = conditions(connection, owner, places, made, whole.earliest, day)
+    return tuple(
+        PlaceRow(
+            row.mark,
+            row.kind,
+            marks.get(row.component_id, ""),
+            marks.get(row.other_component_id, ""),
+            row.name,
+            certain.get(row.id, 0),
+            unsure.get(row.id, 0),
+            standing.get(row.id, ""),
+            row.load_kg,
+        )
+        for row in places
+    )

@@ -1,0 +1,130 @@
+"""What a history is about: an object, a part with what belongs to it, or one place.
+
+Each scope selects ids by the parameter `scope`. A part takes in the parts below it and the
+places that it bears or touches; a place takes in the fixings that cross it.
+"""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+from sqlalchemy import BindParameter, Table, bindparam, select, union, union_all
+
+from conservedb.questions.asking import Selection
+from conservedb.records.layers import layer, layer_candidate, removal, sighting
+from conservedb.records.objects import bridge, component
+from conservedb.records.places import joint_event, place
+from conservedb.records.sources import statement
+from conservedb.records.treatments import (
+    agent,
+    agent_place,
+    intervention,
+    intervention_component,
+    intervention_place,
+)
+
+_ID: BindParameter[int] = bindparam("scope")
+
+
+class Scope(NamedTuple):
+    """Selections of the ids of the records that a history takes in."""
+
+    components: Selection
+    places: Selection
+    layers: Selection
+    removals: Selection
+    sightings: Selection
+    events: Selection
+    interventions: Selection
+    statements: Selection
+
+
+def _of_object(table: Table) -> Selection:
+    return select(table.c.id).where(table.c.object_id == _ID)
+
+
+def _of_layers(table: Table, layers: Selection) -> Selection:
+    return select(table.c.id).where(table.c.layer_id.in_(layers))
+
+
+def _statements(**subjects: Selection) -> Selection:
+    return union_all(
+        *(
+            select(statement.c.id).where(statement.c[f"{subject}_id"].in_(ids))
+            for subject, ids in subjects.items()
+        )
+    )
+
+
+def _whole_object() -> Scope:
+    components, places, layers = (_of_object(table) for table in (component, place, layer))
+    interventions, events = _of_object(intervention), _of_object(joint_event)
+    removals, sightings = _of_object(removal), _of_object(sighting)
+    statements = _statements(
+        object=select(_ID),
+        component=components,
+        place=places,
+        layer=layers,
+        removal=removals,
+        sighting=sightings,
+        joint_event=events,
+        intervention=interventions,
+    )
+    return Scope(components, places, layers, removals, sightings, events, interventions, statements)
+
+
+def _local(components: Selection, places: Selection, *deeds: Selection) -> Scope:
+    """Everything at some places, and the interventions (`deeds` among them) that touched them."""
+    layers = union_all(
+        select(layer.c.id).where(layer.c.place_id.in_(places)),
+        select(layer_candidate.c.layer_id).where(layer_candidate.c.place_id.in_(places)),
+    )
+    removals, sightings = _of_layers(removal, layers), _of_layers(sighting, layers)
+    events = select(joint_event.c.id).where(joint_event.c.place_id.in_(places))
+    used = select(agent_place.c.agent_id).where(agent_place.c.place_id.in_(places))
+    interventions = union(
+        select(intervention_place.c.intervention_id).where(
+            intervention_place.c.place_id.in_(places)
+        ),
+        select(joint_event.c.intervention_id).where(joint_event.c.place_id.in_(places)),
+        select(layer.c.intervention_id).where(layer.c.id.in_(layers)),
+        select(removal.c.intervention_id).where(removal.c.layer_id.in_(layers)),
+        select(agent.c.intervention_id).where(agent.c.id.in_(used)),
+        *deeds,
+    )
+    statements = _statements(
+        component=components,
+        place=places,
+        layer=layers,
+        removal=removals,
+        sighting=sightings,
+        joint_event=events,
+        intervention=interventions,
+    )
+    return Scope(components, places, layers, removals, sightings, events, interventions, statements)
+
+
+def _part() -> Scope:
+    below = select(component.c.id).where(component.c.id == _ID).cte("below", recursive=True)
+    below = below.union(select(component.c.id).where(component.c.parent_id == below.c.id))
+    components = select(below.c.id)
+    return _local(
+        components,
+        union(
+            select(place.c.id).where(place.c.component_id.in_(components)),
+            select(place.c.id).where(place.c.other_component_id.in_(components)),
+        ),
+        select(intervention_component.c.intervention_id).where(
+            intervention_component.c.component_id.in_(components)
+        ),
+    )
+
+
+def _one_place() -> Scope:
+    return _local(
+        select(bridge.c.component_id).where(bridge.c.place_id == _ID),
+        select(place.c.id).where(place.c.id == _ID),
+    )
+
+
+SCOPES = {"object": _whole_object(), "component": _part(), "place": _one_place()}

@@ -1,0 +1,184 @@
+"""Where a material lies, lay or may lie, and which interventions used it as an agent.
+
+A layer counts where its material or class is the one asked for or below it. It is only
+possible where the record names a class above (it may be this material), where a statement
+names the material though another is followed, where it may lie at several places, where its
+identity is inferred or unknown, or where state or date are not sure.
+
+The answer for a broad class has hundreds of thousands of rows: everything is worked out in
+SQL, and each result row is a row of the answer.
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+
+from sqlalchemy import (
+    BindParameter,
+    ColumnElement,
+    Connection,
+    and_,
+    bindparam,
+    case,
+    func,
+    literal_column,
+    or_,
+    select,
+    union_all,
+)
+
+from conservedb.questions import meanings
+from conservedb.questions.answers import AsOf
+from conservedb.questions.asking import Question, Row, Selection, blank, dated
+from conservedb.questions.evidence import when
+from conservedb.questions.states import is_one, mask_at, rests_on_qualified
+from conservedb.questions.uses_answers import AgentUse, UsesAnswer, UsesLayer
+from conservedb.records.layers import layer, layer_candidate
+from conservedb.records.materials import material, material_class, material_part
+from conservedb.records.objects import object_
+from conservedb.records.places import place
+from conservedb.records.sources import statement
+from conservedb.records.treatments import agent, agent_place, intervention, intervention_place
+
+_ID: BindParameter[int] = bindparam("id")
+_DAY: BindParameter[int] = bindparam("day")
+_UNSURE = ("inferred", "unknown")
+
+
+class Asked:
+    """The questions for one kind of meaning.
+
+    Args:
+        materials: ids of the materials meant.
+        classes: ids of the classes meant, with those below.
+        above: ids of the classes above: what is known only as one of them may be meant.
+    """
+
+    def __init__(self, materials: Selection, classes: Selection | None, above: Selection) -> None:
+        self.materials, self.classes = materials, classes
+        loosely = union_all(classes, above) if classes is not None else above
+        self.layers = Question(self._layers(loosely), UsesLayer)
+        users = union_all(
+            select(agent.c.id).where(agent.c.material_id.in_(materials)),
+            select(agent.c.id).where(agent.c.material_class_id.in_(loosely)),
+        )
+        self.agents = Question(self._agents(users))
+        self.places = Question(_agent_places(users))
+
+    def _meant(self, material_id: Column, class_id: Column) -> Condition:
+        """Whether a record is sure to be of the material or class meant."""
+        own = and_(material_id.is_not(None), material_id.in_(self.materials))
+        if self.classes is None:
+            return own
+        return or_(own, and_(class_id.is_not(None), class_id.in_(self.classes)))
+
+    def _layers(self, loosely: Selection) -> Selection:
+        ids = union_all(
+            select(layer.c.id).where(layer.c.material_id.in_(self.materials)),
+            select(layer.c.id).where(layer.c.material_class_id.in_(loosely)),
+            select(statement.c.layer_id).where(
+                statement.c.material_id.in_(self.materials),
+                statement.c.field == "material",
+                statement.c.layer_id.is_not(None),
+            ),
+        )
+        mask = mask_at(layer.c, _DAY)
+        certain = and_(
+            layer.c.place_id.is_not(None),
+            is_one(mask),
+            blank(layer.c.identified).not_in(_UNSURE),
+            ~rests_on_qualified(layer.c, mask),
+            self._meant(layer.c.material_id, layer.c.material_class_id),
+        )
+        return (
+            select(
+                blank(object_.c.number).label("object"),
+                blank(place.c.mark).label("place"),
+                layer.c.ref.label("layer"),
+                material.c.key.label("material"),
+                blank(layer.c.material_words).label("material_words"),
+                blank(layer.c.role).label("role"),
+                blank(layer.c.identified).label("identified"),
+                mask.label("mask"),
+                case((certain, literal_column("1")), else_=literal_column("0")).label("certain"),
+                case(
+                    (layer_candidate.c.place_id.is_(None), literal_column("0")),
+                    else_=literal_column("1"),
+                ).label("several"),
+                *_laid(),
+            )
+            .outerjoin_from(layer, object_, object_.c.id == layer.c.object_id)
+            .outerjoin(
+                layer_candidate,
+                and_(layer.c.place_id.is_(None), layer_candidate.c.layer_id == layer.c.id),
+            )
+            .outerjoin(
+                place, place.c.id == func.coalesce(layer.c.place_id, layer_candidate.c.place_id)
+            )
+            .outerjoin(material, material.c.id == layer.c.material_id)
+            .outerjoin(intervention, intervention.c.id == layer.c.intervention_id)
+            .where(layer.c.id.in_(ids))
+        )
+
+    def _agents(self, users: Selection) -> Selection:
+        return (
+            select(
+                agent.c.id,
+                agent.c.ref.label("agent"),
+                object_.c.number.label("object"),
+                intervention.c.ref.label("intervention"),
+                material.c.key.label("material"),
+                blank(agent.c.material_words).label("material_words"),
+                *dated(intervention, "date"),
+                *(blank(agent.c[name]).label(name) for name in ("concentration", "form", "cleared")),
+                case(
+                    (
+                        self._meant(agent.c.material_id, agent.c.material_class_id),
+                        literal_column("1"),
+                    ),
+                    else_=literal_column("0"),
+                ).label("certain"),
+            )
+            .outerjoin_from(agent, object_, object_.c.id == agent.c.object_id)
+            .outerjoin(intervention, intervention.c.id == agent.c.intervention_id)
+            .outerjoin(material, material.c.id == agent.c.material_id)
+            .where(agent.c.id.in_(users))
+        )
+
+
+Column = ColumnElement[int | None]
+Condition = ColumnElement[bool]
+
+
+def _laid() -> list[ColumnElement[str | int]]:
+    """The date of a layer; where it has none of its own, that of its intervention."""
+    own = or_(layer.c.date_derived != "blank", layer.c.intervention_id.is_(None))
+    return [
+        case((own, mine), else_=theirs).label(f"laid_{part}")
+        for part, mine, theirs in zip(
+            DATE_PARTS, dated(layer, "date"), dated(intervention, "date"), strict=True
+        )
+    ]
+
+
+def _agent_places(users: Selection) -> Selection:
+    """Where an agent was used: where it says so, else wherever its intervention took place."""
+    recorded = select(agent_place.c.agent_id)
+    return union_all(
+        select(agent_place.c.agent_id, place.c.mark)
+        .join_from(agent_place, place, place.c.id == agent_place.c.place_id)
+        .where(agent_place.c.agent_id.in_(users)),
+        select(agent.c.id, place.c.mark)
+        .join_from(
+            agent,
+            intervention_place,
+            intervention_place.c.intervention_id == agent.c.intervention_id,
+        )
+        .join(place, place.c.id == intervention_place.c.place_id)
+        .where(
+            agent.c.id.in_(users),
+            ~select(agent_place.c.agent_id)
+            .where(agent_place.c.agent_id == agent.c.id)
+            .exists(),
+        ),
+    )

@@ -1,0 +1,56 @@
+"""The words of the trade for what the records keep in short words."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from conservedb.questions.answers import Person, Seen, Source
+
+STATE_WORDS = {
+    "not yet": "not yet there",
+    "present": "in place (on record)",
+    "reduced": "partly removed: residue left",
+    "gone": "removed or lost",
+    "uncertain": "not established",
+}
+_NUMBERS = ("0", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
+
+
+def state_words(state: str, possible: Sequence[str] = ()) -> str:
+    """A state as the trade says it, with what it may be where it is not established."""
+    said = STATE_WORDS.get(state, state)
+    if state != "uncertain" or not possible:
+        return said
+    return f"{said}: {' or '.join(STATE_WORDS.get(word, word) for word in possible)}"
+
+
+def counted(number: int, noun: str, plural: str = "") -> str:
+    """ "one pin", "two pins", "14 pins"."""
+    said = _NUMBERS[number] if number < len(_NUMBERS) else str(number)
+    return f"{said} {noun if number == 1 else plural or noun + 's'}"
+
+
+def listed(words: Sequence[str]) -> str:
+    """ "a", "a and b", "a, b and c"."""
+    if len(words) < 2:
+        return "".join(words)
+    return f"{', '.join(words[:-1])} and {words[-1]}"
+
+
+def hands(people: Sequence[Person], blank: str = "hands not recorded") -> str:
+    """The people, each with the role recorded for it."""
+    said = [f"{p.name} ({p.role})" if p.role else p.name for p in people]
+    return ", ".join(said) or blank
+
+
+def cited(source: Source | None) -> str:
+    """A source by its short reference, with the page where one is given."""
+    if source is None:
+        return "source not recorded"
+    page = source.page
+    return f"{source.ref}, p. {page}" if page.isdigit() else f"{source.ref}, {page}".rstrip(", ")
+
+
+def last_seen_words(seen: Seen | None) -> str:
+    """When something was last seen; that nobody is on record as having looked is said too."""
+    return f"last seen {seen.date.said}" if seen else "no sighting on record"

@@ -1,0 +1,90 @@
+"""The program on the screen: theme, actions that work anywhere, and what happens in a crash."""
+
+from __future__ import annotations
+
+import os
+import traceback
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from rich.text import Text
+from textual.app import App
+from textual.screen import Screen
+
+from conservedb.tui.actions import bindings
+from conservedb.tui.screens.start import StartScreen
+from conservedb.tui.theme import IN_ANSI, NAME, OWN, THEME
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from textual.command import Provider
+
+    from conservedb.tui.reading import Reading
+
+
+def _palette() -> type[Provider]:
+    from conservedb.tui.palette import ActionProvider
+
+    return ActionProvider
+
+
+class ConservedbApp(App[None]):
+    """Reads one database."""
+
+    TITLE = "conservedb"
+    BINDINGS = bindings("anywhere")
+    COMMANDS: set[type[Provider] | Callable[[], type[Provider]]] = {_palette}  # noqa: RUF012
+    COMMAND_PALETTE_BINDING = "ctrl+p"
+
+    def __init__(self, reading: Reading) -> None:
+        self.reading = reading
+        super().__init__()
+        self.register_theme(THEME)
+        if "TEXTUAL_THEME" not in os.environ:
+            self.theme = NAME
+
+    def get_theme_variable_defaults(self) -> dict[str, str]:
+        """Our names for colours, for themes that do not know them."""
+        return {**OWN, **IN_ANSI} if self.current_theme.ansi else OWN
+
+    def get_default_screen(self) -> Screen[None]:
+        """The start lies below everything else."""
+        return StartScreen(self.reading)
+
+    def action_help(self) -> None:
+        """Every key of this screen."""
+        from conservedb.tui.screens.sheet import help_sheet
+
+        self.push_screen(help_sheet(where(self.screen)))
+
+    def action_palette(self) -> None:
+        """All actions by name."""
+        self.action_command_palette()
+
+    def _fatal_error(self) -> None:
+        """A fault of the program: two lines, and the account of it in a file, without values."""
+        account = _keep_account(traceback.format_exc())
+        self.panic(
+            Text(
+                "conservedb stopped because of a fault in the program; nothing was changed.\n"
+                f"An account of the fault is in {account}; please hand it to whoever looks"
+                " after the program."
+            )
+        )
+
+
+def where(screen: Screen[object]) -> str:
+    """Which set of actions a screen has."""
+    return "start" if isinstance(screen, StartScreen) else "object"
+
+
+def _keep_account(account: str) -> Path:
+    """Write the account of a fault beside the other logs of this person."""
+    from platformdirs import user_log_path
+
+    folder = user_log_path("conservedb")
+    folder.mkdir(parents=True, exist_ok=True)
+    path = folder / "fault.txt"
+    path.write_text(account, encoding="utf-8")
+    return path

@@ -1,0 +1,217 @@
+"""Everything on record about what the cursor rests on, as labelled lines."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+
+from textual.content import Content
+
+from conservedb.questions.answers import (
+    ComponentRow,
+    Deed,
+    Fixing,
+    HistoryRow,
+    Layer,
+    ObjectAnswer,
+    PlaceAnswer,
+    Rival,
+    Side,
+    Warning_,
+    When,
+)
+from conservedb.tui import wording
+from conservedb.tui.text import QUIET, joined, prose, styled
+
+Fact = tuple[str, str]
+"""A label and a value; facts without a value are left out."""
+
+
+def facts_content(facts: Iterable[Fact]) -> Content:
+    """Facts as content that may be wrapped; one without a label goes on with the one before."""
+    lines = []
+    for label, value in facts:
+        if value:
+            lines.append(joined((styled(f"{label or '  and'}: ", QUIET), prose(value))))
+    return joined(lines, "\n")
+
+
+def layer_facts(layer: Layer) -> Iterator[Fact]:
+    """A layer: what it is, how it came and went, who saw it, how sure that is."""
+    yield "state", _layer_state(layer)
+    for side, state in sorted(layer.by_side.items()):
+        possible = " or ".join(wording.state_word(one, layer.origin) for one in state.possible)
+        yield f"on side {side}", possible or wording.state_word(state.state, layer.origin)
+    yield "to settle it", layer.settle
+    yield "as written", layer.material_words if layer.material_words != layer.material_name else ""
+    yield "class", layer.material_class
+    yield "role", layer.role or "not recorded"
+    yield "where", _where(layer)
+    yield "laid", _deed(layer.laid, wording.LAID.get(layer.origin, ""))
+    yield "laid between", wording.bounds_words(layer.laid.date)
+    yield "concentration", _of(layer.concentration, layer.carrier)
+    yield "dry then", layer.dry or "not recorded"
+    for deed in layer.removed:
+        yield "removal", wording.removal_words(deed)
+        yield "", _papers(deed)
+    for seen in layer.sightings:
+        yield "sighting", f"{wording.seen_words(seen)}; {wording.source_words(seen.source)}"
+        yield "", seen.note
+    if not layer.sightings:
+        yield "sightings", "none on record"
+    yield "identity", layer.identified or "not recorded"
+    yield "significance", _by(_significance(layer.significance), layer.significance_by)
+    yield from _rivals(layer.rivals)
+    for source in layer.sources:
+        yield "source", wording.source_words(source)
+    yield "note", layer.note
+
+
+def fixing_facts(fixing: Fixing) -> Iterator[Fact]:
+    """A fixing that crosses the joint."""
+    yield "state", wording.fixing_state(fixing)
+    yield "kind", fixing.kind
+    yield "material", fixing.material or "not recorded"
+    yield "made", wording.made_words(fixing.made)
+    yield "lost", fixing.lost.said if fixing.lost.recorded else ""
+    yield "known from", fixing.known_from
+    yield "source", wording.source_words(fixing.source)
+    yield "its holes", ", ".join(fixing.joints)
+    yield "note", fixing.note
+
+
+def side_facts(side: Side, answer: PlaceAnswer) -> Iterator[Fact]:
+    """One side of a joint, or what bears the layers."""
+    yield "material", side.material or "not recorded"
+    yield "kind", side.kind
+    yield from place_facts(answer)
+
+
+def place_facts(answer: PlaceAnswer) -> Iterator[Fact]:
+    """A joint or other location itself."""
+    yield "location", f"{answer.place} {answer.name}".strip()
+    yield "geometry", answer.geometry
+    yield "condition", wording.condition_words(answer.condition)
+    if answer.condition is not None:
+        yield "", answer.condition.note
+    yield "arose by", _of(answer.arose, _recorded(answer.arose_date))
+    yield "fit", answer.fit
+    if answer.load_kg is not None:
+        yield "carries", f"{answer.load_kg:g} kg; {wording.source_words(answer.load_source)}"
+    yield "access", answer.access
+    yield from _rivals(answer.rivals)
+    yield "note", answer.note
+
+
+def part_facts(part: ComponentRow) -> Iterator[Fact]:
+    """A part of the object."""
+    yield "kind", part.kind
+    yield "origin", part.origin
+    yield "material", part.material or "not recorded"
+    if part.state != "present":
+        possible = {"not yet": "not yet made", "present": "there", "gone": "lost"}
+        yield "state", " or ".join(possible.get(one, one) for one in part.possible or (part.state,))
+    yield "kept at", part.kept_at
+    size = " x ".join("?" if one is None else f"{one:g}" for one in part.size_mm)
+    yield "size", f"{size} mm (w x h x d)" if any(part.size_mm) else ""
+    if part.mass_kg is not None:
+        yield "mass", f"{part.mass_kg:g} kg ({part.mass_basis or 'basis not recorded'})"
+    yield "known from", part.known_from
+    yield "bridges", ", ".join(part.bridges)
+    yield "note", part.note
+
+
+def object_facts(answer: ObjectAnswer) -> Iterator[Fact]:
+    """The object as a whole."""
+    yield "kind", answer.kind
+    yield "maker", answer.maker or "not recorded"
+    yield "made", _recorded(answer.made) or "not recorded"
+    yield "whereabouts", answer.whereabouts or "not recorded"
+    if answer.last_examined is not None:
+        yield "examined", _deed(answer.last_examined, "")
+    yield "parts", f"{len(answer.components)}, with {len(answer.places)} locations"
+    yield from _rivals(answer.rivals)
+    yield "note", answer.note
+
+
+def event_facts(row: HistoryRow) -> Iterator[Fact]:
+    """An entry of the history."""
+    yield "date", row.date.said
+    if row.date.recorded:
+        yield "between", wording.bounds_words(row.date)
+        yield "", wording.flag_words(row.date)
+    yield "by", wording.hands(row.people)
+    for detail in row.detail:
+        yield "", detail
+    yield "treatment", row.treatment
+    yield "parts", ", ".join(row.components)
+    yield "locations", ", ".join(row.places)
+    yield "source", wording.source_words(row.source)
+    yield from _rivals(row.rivals)
+    yield "note", row.note
+
+
+def warning_facts(warning: Warning_) -> Iterator[Fact]:
+    """A hazard or a limit on handling."""
+    yield "warning", warning.text
+    yield "on", _of(warning.component, warning.place)
+    yield "since", _recorded(warning.since)
+    yield "until", _recorded(warning.until)
+    yield "source", wording.source_words(warning.source)
+
+
+def _layer_state(layer: Layer) -> str:
+    remarks = [wording.layer_state(layer), *wording.remarks(layer)]
+    return "; ".join(remarks)
+
+
+def _where(layer: Layer) -> str:
+    zone = {"": "", "face": "on the face", "edge": "at the edge", "core": "in the core"}
+    side = f"side {layer.side}" if layer.side else ""
+    covers = f"covers {layer.coverage}" if layer.coverage else ""
+    order = f"order in the build-up {layer.stack}" if layer.stack is not None else ""
+    return ", ".join(one for one in (zone.get(layer.zone, layer.zone), side, covers, order) if one)
+
+
+def _deed(deed: Deed, verb: str) -> str:
+    words = f"{verb} {deed.date.said}, {wording.hands(deed.people)}".strip()
+    kind = _of(deed.kind, deed.technique)
+    return "; ".join(one for one in (words, kind, _papers(deed)) if one)
+
+
+def _papers(deed: Deed) -> str:
+    source = wording.source_words(deed.source) if deed.source else ""
+    return "; ".join(one for one in (source, deed.note) if one)
+
+
+def _rivals(rivals: Iterable[Rival]) -> Iterator[Fact]:
+    """What sources state, also against each other."""
+    for rival in rivals:
+        weight = {"yes": "followed", "no": "not followed"}.get(rival.followed, "undecided")
+        decided = f" ({weight}{f' by {rival.decided_by}' if rival.decided_by else ''})"
+        said = f"{rival.field} {rival.value!s}{decided}: {wording.source_words(rival.source)}"
+        yield "stated", "; ".join(one for one in (said, rival.reason, rival.note) if one)
+
+
+def _recorded(when: When) -> str:
+    return when.said if when.recorded else ""
+
+
+def _significance(word: str) -> str:
+    return {"keep": "to be kept", "may go": "may be removed"}.get(word, word)
+
+
+def _of(first: str, second: str) -> str:
+    return ", ".join(one for one in (first, second) if one)
+
+
+def _by(words: str, who: str) -> str:
+    return f"{words}, says {who}" if words and who else words or "not recorded"
+
+
+def band_details(band: Layer | Fixing | Side, answer: PlaceAnswer) -> tuple[str, Iterator[Fact]]:
+    """Title and facts of a line of the section."""
+    if isinstance(band, Layer):
+        return f"{wording.layer_name(band)} ({band.ref})", layer_facts(band)
+    if isinstance(band, Fixing):
+        return f"{band.component}  {band.name}".strip(), fixing_facts(band)
+    return f"{band.component}  {band.name}".strip(), side_facts(band, answer)

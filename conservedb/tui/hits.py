@@ -1,0 +1,101 @@
+"""Lists of things found, and of things that need attention, in groups with a heading."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from textual.content import Content
+
+from conservedb.questions.answers import Hit, StartAnswer
+from conservedb.tui.text import QUIET, STRONG, joined, plain, styled, two_ends
+from conservedb.tui.widgets.lines import Item
+
+KINDS = (
+    ("object", "Objects"),
+    ("component", "Parts"),
+    ("place", "Locations"),
+    ("material", "Materials"),
+    ("person", "People"),
+    ("source", "Papers and pictures"),
+)
+NUMBER_WIDTH = 12
+MARK_WIDTH = 5
+
+
+@dataclass(frozen=True, slots=True)
+class Group:
+    """A heading, what stands under it, and what to say where that is nothing."""
+
+    title: str
+    hits: Sequence[Hit]
+    empty: str = ""
+
+
+def start_groups(answer: StartAnswer) -> list[Group]:
+    """What the start screen shows before anything is typed."""
+    if not answer.counts.get("objects", len(answer.recent_objects)):
+        return [Group("No objects yet", (), "bring tables in with: conservedb import FOLDER")]
+    return [
+        Group("Open treatments", answer.open_treatments, "none is open"),
+        Group("Temporary materials still on", answer.temporary_layers, "none on record"),
+        Group("Joints moving or failed", answer.restless_joints, "none on record"),
+        Group("Checks due", answer.checks_due, "none is due"),
+        Group("Objects worked on last", answer.recent_objects, "none on record"),
+    ]
+
+
+def found_groups(hits: Iterable[Hit], nearest: str = "") -> list[Group]:
+    """What was found, by kind; what belongs to the object numbered `nearest` comes first."""
+    by_kind: dict[str, list[Hit]] = {}
+    for hit in hits:
+        by_kind.setdefault(hit.kind, []).append(hit)
+    groups = []
+    for kind, title in KINDS:
+        found = sorted(by_kind.get(kind, ()), key=lambda hit: hit.object != nearest)
+        if found:
+            groups.append(Group(title, found))
+    return groups
+
+
+def items_of(groups: Iterable[Group]) -> tuple[list[Item], dict[str, Hit]]:
+    """The groups as entries of a list, and the hit behind each key."""
+    items: list[Item] = []
+    hits: dict[str, Hit] = {}
+    for group in groups:
+        items.append(_heading(group, first=not items))
+        for index, hit in enumerate(group.hits):
+            key = f"{group.title}:{index}"
+            hits[key] = hit
+            items.append(Item(key, _drawer(hit)))
+    return items, hits
+
+
+def _heading(group: Group, *, first: bool) -> Item:
+    above = () if first else (Content(""),)
+    title = styled(group.title, "bold $marked")
+    if not group.hits:
+        title = joined((title, styled(f"  {group.empty}", QUIET)))
+    lines = (*above, title)
+    return Item(f"heading:{group.title}", lambda _: lines, len(lines), live=False)
+
+
+def _drawer(hit: Hit):  # noqa: ANN202
+    def draw(width: int) -> tuple[Content]:
+        number = plain(hit.object, STRONG if not hit.mark else "")
+        left = [_column(number, NUMBER_WIDTH)] if hit.object else []
+        if hit.mark:
+            left.append(_column(plain(hit.mark, STRONG), MARK_WIDTH))
+        left.append(plain(hit.label, "" if hit.object else STRONG))
+        line = joined(left, " ")
+        if not hit.detail:
+            return (line.truncate(width, ellipsis=True),)
+        room = max(width - min(line.cell_length, width * 3 // 5) - 2, 8)
+        detail = plain(hit.detail, QUIET).truncate(room, ellipsis=True)
+        return (two_ends(line, detail, width),)
+
+    return draw
+
+
+def _column(content: Content, width: int) -> Content:
+    return content.pad_right(max(width - content.cell_length, 0))

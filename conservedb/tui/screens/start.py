@@ -1,0 +1,107 @@
+"""The start: find anything, and what needs attention."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from textual import on
+from textual.app import ComposeResult
+from textual.widgets import Static
+
+from conservedb.tui.actions import bindings
+from conservedb.tui.asking import Asking
+from conservedb.tui.text import QUIET, STRONG, joined, plain, styled, two_ends
+from conservedb.tui.widgets.find_panel import FindPanel
+from conservedb.tui.widgets.key_line import KeyLine
+
+if TYPE_CHECKING:
+    from conservedb.questions.answers import Hit, StartAnswer
+    from conservedb.tui.reading import Reading
+
+NO_SCREEN = {
+    "material": "a material has no screen yet; list where it lies with: conservedb uses",
+    "person": "a person has no screen yet; open an object to read who did what",
+    "source": "a paper has no screen yet; open an object to read what it says",
+}
+
+
+class StartScreen(Asking[None]):
+    """Painted before the database is opened; filled when the answers come."""
+
+    CSS_PATH = "start.tcss"
+    BINDINGS = bindings("screens")
+    AUTO_FOCUS = "#find-line"
+
+    def __init__(self, reading: Reading) -> None:
+        super().__init__()
+        self.reading = reading
+        self._counts = ""
+
+    def compose(self) -> ComposeResult:
+        """Name of the program and file, a sentence if something is wrong, the find line."""
+        yield Static(id="masthead")
+        yield Static(id="notice")
+        yield FindPanel(self.reading)
+        yield KeyLine("start")
+
+    def on_mount(self) -> None:
+        """Paint first, ask afterwards."""
+        self._show_masthead()
+        self.call_after_refresh(self.action_refresh)
+
+    def on_resize(self) -> None:
+        """The masthead is composed for a width."""
+        self._show_masthead()
+
+    def action_refresh(self) -> None:
+        """Ask what needs attention."""
+        self.ask("start", self.reading.start, self._show_start)
+
+    def action_find(self) -> None:
+        """Go to the line and begin anew."""
+        self.query_one(FindPanel).clear()
+
+    def action_back(self) -> None:
+        """From the list to the line."""
+        self.query_one(FindPanel).clear()
+
+    def refuse(self, sentence: str) -> None:
+        """Show why there is no answer, where the eye is."""
+        self._notice(sentence)
+
+    def tell(self, sentence: str) -> None:
+        """Show a message for a while."""
+        self.query_one(KeyLine).tell(sentence)
+
+    @on(FindPanel.Opened)
+    def _open(self, event: FindPanel.Opened) -> None:
+        open_hit(self, self.reading, event.hit)
+
+    def _show_start(self, answer: StartAnswer) -> None:
+        from conservedb.tui.hits import start_groups
+
+        self._counts = ", ".join(f"{number} {what}" for what, number in answer.counts.items())
+        self._notice("; ".join(self.reading.remarks()))
+        self._show_masthead()
+        self.query_one(FindPanel).show_before(start_groups(answer))
+
+    def _notice(self, sentence: str) -> None:
+        notice = self.query_one("#notice", Static)
+        notice.display = bool(sentence)
+        notice.update(plain(f"! {sentence}", "$hazard"))
+
+    def _show_masthead(self) -> None:
+        left = styled("conservedb", STRONG)
+        right = joined((plain(self.reading.name), plain(self._counts, QUIET)), "  ")
+        masthead = self.query_one("#masthead", Static)
+        masthead.update(two_ends(left, right, max(self.size.width - 4, 1)))
+
+
+def open_hit(screen: StartScreen, reading: Reading, hit: Hit) -> None:
+    """Open the object of a hit at that part or place; say so where there is no screen for it."""
+    if not hit.object:
+        screen.tell(NO_SCREEN.get(hit.kind, "this cannot be opened"))
+        return
+    from conservedb.tui.screens.object import ObjectScreen
+
+    screen.app.push_screen(ObjectScreen(reading, hit.object, hit.mark))

@@ -1,0 +1,48 @@
+"""Beside or below the section: the history of what is selected, and details of one line."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from textual.app import ComposeResult
+from textual.containers import Vertical, VerticalScroll
+from textual.content import Content
+from textual.widgets import Static
+
+from conservedb.questions.answers import AsOf, HistoryAnswer
+from conservedb.tui.details import Fact, facts_content
+from conservedb.tui.text import plain
+from conservedb.tui.widgets.history import History
+
+
+class Aside(Vertical):
+    """Where there is room both are in view; else the details show while the section is used."""
+
+    def __init__(self) -> None:
+        super().__init__(id="aside")
+        self.facts = Content("")
+        self.title = ""
+
+    def compose(self) -> ComposeResult:
+        """Two panels, of which style may hide one."""
+        with Vertical(id="history-panel", classes="panel"):
+            yield History()
+        with Vertical(id="details-panel", classes="panel"):
+            yield VerticalScroll(Static(id="facts"), id="details", can_focus=False)
+
+    def show_history(self, answer: HistoryAnswer, on: AsOf, *, is_today: bool) -> None:
+        """The history of the object or of a part or location."""
+        panel = self.query_one("#history-panel")
+        panel.border_title = plain(f"History of {answer.mark or answer.object}")
+        self.query_one(History).show_history(answer, on, is_today=is_today)
+
+    def show_facts(self, title: str, facts: Iterable[Fact]) -> None:
+        """Details of the line under the cursor."""
+        self.title, self.facts = title, facts_content(facts)
+        self.query_one("#details-panel").border_title = plain(title)
+        self.query_one("#facts", Static).update(self.facts)
+        self.query_one("#details", VerticalScroll).scroll_home(animate=False)
+
+    def turn_to(self, *, details: bool) -> None:
+        """Where there is room for one only: which."""
+        self.set_class(details, "-details")

@@ -1,0 +1,144 @@
+"""A line to find anything, and below it what was found; one focus, two ways to move."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import TYPE_CHECKING
+
+from textual import on
+from textual.app import ComposeResult
+from textual.containers import Vertical
+from textual.events import Key
+from textual.message import Message
+from textual.timer import Timer
+from textual.widgets import Input, Static
+
+from conservedb.tui.asking import Asking
+from conservedb.tui.hits import Group, found_groups, items_of
+from conservedb.tui.text import QUIET, plain, styled
+from conservedb.tui.widgets.lines import Lines
+
+if TYPE_CHECKING:
+    from conservedb.questions.answers import Hit
+    from conservedb.tui.reading import Reading
+
+SHORTEST = 2
+PAUSE = 0.15
+HINT = "number, title, part, material, person or paper"
+
+
+class FindPanel(Vertical):
+    """Searches as you type, from the second letter. Before that it shows what it was given."""
+
+    DEFAULT_CSS = """
+    FindPanel { height: 1fr; }
+    FindPanel #find-line { height: 1; border: none; padding: 0; background: $surface; }
+    FindPanel #found-count { height: 1; color: $quiet; }
+    FindPanel #found { height: 1fr; }
+    """
+
+    class Opened(Message):
+        """This was chosen."""
+
+        def __init__(self, hit: Hit) -> None:
+            super().__init__()
+            self.hit = hit
+
+    def __init__(self, reading: Reading, nearest: str = "") -> None:
+        super().__init__(id="find")
+        self.reading = reading
+        self.nearest = nearest
+        self._hits: dict[str, Hit] = {}
+        self._before: Sequence[Group] = ()
+        self._pause: Timer | None = None
+
+    def compose(self) -> ComposeResult:
+        """The line, the count, the list."""
+        yield Input(placeholder=f"Find: {HINT}", id="find-line", select_on_focus=False)
+        yield Static(id="found-count")
+        yield Lines("found")
+
+    @property
+    def line(self) -> Input:
+        """The line that is typed in."""
+        return self.query_one("#find-line", Input)
+
+    @property
+    def words(self) -> str:
+        """What is typed, without spaces around it."""
+        return self.line.value.strip()
+
+    def show_before(self, groups: Sequence[Group]) -> None:
+        """What to show while nothing is typed."""
+        self._before = groups
+        if len(self.words) < SHORTEST:
+            self._list(groups)
+
+    def show_found(self, words: str, hits: Sequence[Hit]) -> None:
+        """What was found for words that are still those typed."""
+        if words != self.words:
+            return
+        self._list(found_groups(hits, self.nearest))
+        count = (
+            f"{len(hits)} found" if hits else f"nothing begins with “{words}”; try fewer letters"
+        )
+        self.query_one("#found-count", Static).update(plain(count, QUIET))
+
+    def show_problem(self, sentence: str) -> None:
+        """Why nothing can be found."""
+        self.query_one("#found-count", Static).update(plain(sentence, "$hazard"))
+
+    def clear(self) -> None:
+        """Forget what was typed."""
+        self.line.value = ""
+        self.line.focus()
+
+    @on(Input.Changed, "#find-line")
+    def _typed(self, event: Input.Changed) -> None:
+        event.stop()
+        if self._pause is not None:
+            self._pause.stop()
+        if len(self.words) < SHORTEST:
+            self.query_one("#found-count", Static).update(styled("", QUIET))
+            self._list(self._before)
+        else:
+            self._pause = self.set_timer(PAUSE, self._want)
+
+    def _want(self) -> None:
+        words, screen = self.words, self.screen
+        assert isinstance(screen, Asking)
+        screen.ask(
+            "find",
+            lambda: self.reading.find(words),
+            lambda hits: self.show_found(words, hits),
+            self.show_problem,
+        )
+
+    @on(Input.Submitted, "#find-line")
+    def _submitted(self, event: Input.Submitted) -> None:
+        event.stop()
+        self.query_one("#found", Lines).action_choose()
+
+    @on(Lines.Chosen, "#found")
+    def _chosen(self, event: Lines.Chosen) -> None:
+        event.stop()
+        if event.key in self._hits:
+            self.post_message(self.Opened(self._hits[event.key]))
+
+    def on_key(self, event: Key) -> None:
+        """Down leads from the line into the list, up from its top back to the line."""
+        found = self.query_one("#found", Lines)
+        if self.line.has_focus and event.key in ("down", "pagedown"):
+            found.focus()
+        elif self.line.has_focus and event.key == "escape" and self.line.value:
+            self.line.value = ""
+        elif found.has_focus and event.key == "up" and found.at_first:
+            self.line.focus()
+        else:
+            return
+        event.stop()
+        event.prevent_default()
+
+    def _list(self, groups: Sequence[Group]) -> None:
+        items, self._hits = items_of(groups)
+        self.query_one("#found", Lines).show_items(items)

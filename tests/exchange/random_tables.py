@@ -1,0 +1,298 @@
+"""Random small databases, full of nasty text, as CSV folders that must import without fault."""
+
+from __future__ import annotations
+
+import csv
+import random
+from collections.abc import Callable
+from pathlib import Path
+
+from conservedb.exchange.cells import escape, join_role
+from conservedb.exchange.subjects import BY_NAME
+from conservedb.records.layers import COVERAGES, DRY, IDENTIFIED, LAYER_ORIGINS, SIGNIFICANCE
+from conservedb.records.objects import COMPONENT_ORIGINS, KNOWN_FROM
+from conservedb.records.places import JOINT_EVENTS, PLACE_KINDS
+from conservedb.records.treatments import AGENT_FORMS, AIMS, INTERVENTION_KINDS
+from tests.nasty import NASTY
+
+DATES = (
+    "1934",
+    "1934-06",
+    "1934-06-14",
+    "1934?",
+    "1890~",
+    "193X",
+    "../1990",
+    "1920/..",
+    "1920/",
+    "/1990",
+    "[1920,1931]",
+    "c. 1931",
+    "early 1930s",
+    "between 1920 and 1925",
+    "Easter 1956",
+    "Easter 1956 = 1956-04-01",
+    "5/6/56 = 1956-06-05",
+    "",
+)
+LATER = ("1991", "1995-02-03", "199X", "after 1990", "in the time of the old chief", "2001~")
+
+
+class RandomTables:
+    """One random database; the same seed gives the same one."""
+
+    def __init__(self, seed: int) -> None:
+        self.chance = random.Random(seed)
+        self.rows: dict[str, list[dict[str, str]]] = {}
+        self._made = 0
+        self._globals()
+        for number in range(self.chance.randint(1, 3)):
+            self._object(f"N.{number}.{self.chance.randint(1, 99)}")
+
+    def write(self, folder: Path) -> None:
+        """Write the folder, rows in random order."""
+        folder.mkdir()
+        for name, rows in self.rows.items():
+            self.chance.shuffle(rows)
+            with (folder / f"{name}.csv").open("w", encoding="utf-8", newline="") as file:
+                writer = csv.DictWriter(file, BY_NAME[name].headers, restval="")
+                writer.writeheader()
+                writer.writerows(rows)
+
+    # -- pieces -------------------------------------------------------------------------
+
+    def _add(self, file: str, /, **cells: str) -> None:
+        self.rows.setdefault(file, []).append(cells)
+
+    def _text(self) -> str:
+        return self.chance.choice(("", "plain words", *NASTY))
+
+    def _key(self) -> str:
+        """A key that people might really write, and some that nobody should."""
+        self._made += 1
+        tail = self.chance.choice(("", " [x]", " ; ,", " \\", " (a)", " é\u202e", ' "q"', " = b"))
+        return f"k{self._made}{tail}"
+
+    def _one(self, values: tuple[str, ...]) -> str:
+        return self.chance.choice(("", *values))
+
+    def _some(self, keys: list[str], most: int = 3, write: Callable[[str], str] = escape) -> str:
+        chosen = self.chance.sample(keys, min(len(keys), self.chance.randint(0, most)))
+        return "; ".join(write(key) for key in chosen)
+
+    def _number(self) -> str:
+        return self.chance.choice(("", "0", "12", "12.5", "0.1", "1e-3", "123456789.25"))
+
+    def _globals(self) -> None:
+        self.classes = [self._key() for _ in range(3)]
+        for place, key in enumerate(self.classes):
+            parent = self.classes[place - 1] if place else ""
+            self._add("material_classes", key=key, name=self._text(), parent=parent)
+        self.materials = [self._key() for _ in range(4)]
+        for key in self.materials:
+            self._add(
+                "materials",
+                key=key,
+                name=self._text(),
+                note=self._text(),
+                aliases="; ".join({escape(self._text()), "PVA"}),
+                **{"class": self._one(tuple(self.classes))},
+            )
+        first, second, *_ = self.materials
+        self._add("material_parts", material=first, part=second, amount="2.5", note=self._text())
+        self.people = [f"Person {self._key()}" for _ in range(3)]
+        for name in self.people:
+            alias = escape(f"alias of {name}")
+            self._add("people", name=name, aliases=alias, active=self._date(), note=self._text())
+        self.sources = [self._key() for _ in range(3)]
+        for key in self.sources:
+            self._add("sources", ref=key, citation=self._text(), date="2003", kind=self._text())
+        self._add("terms", list="role", term=self._key(), definition=self._text())
+
+    def _date(self) -> str:
+        return self.chance.choice(DATES)
+
+    def _who(self) -> str:
+        return self._some(self.people, 2, lambda name: join_role(name, self._role()))
+
+    def _role(self) -> str:
+        return self.chance.choice(("", "mason", "mason (head) ; \\", "[b]"))
+
+    def _material(self) -> str:
+        key = self.chance.choice(self.materials)
+        return self.chance.choice(("", key, f"old word = {key}", "PVA", "cement"))
+
+    def _object(self, number: str) -> None:
+        self._add(
+            "objects",
+            number=number,
+            title=self._text(),
+            maker=self._text(),
+            made=self.chance.choice(("", "1741", "c. 1741", "18th century")),
+            whereabouts=self._text(),
+            note=self._text(),
+        )
+        parts: list[str] = []
+        joints: list[str] = []
+        for _ in range(self.chance.randint(1, 5)):
+            parts.append(self._component(number, parts))
+        places = [self._place(number, parts, joints) for _ in range(self.chance.randint(1, 6))]
+        self._add(
+            "components", object=number, mark=self._key(), kind="pin", bridges=self._some(joints)
+        )
+        deeds = [self._deed(number, parts, places) for _ in range(self.chance.randint(1, 4))]
+        for joint in joints:
+            self._joint_event(number, joint, deeds)
+        for _ in range(self.chance.randint(1, 8)):
+            self._layer(number, places, deeds)
+        self._about(number, parts, places, deeds)
+
+    def _component(self, number: str, parts: list[str]) -> str:
+        mark = self._key()
+        self._add(
+            "components",
+            object=number,
+            mark=mark,
+            parent=self._one(tuple(parts)),
+            name=self._text(),
+            kind=self._text(),
+            origin=self._one(COMPONENT_ORIGINS),
+            material=self._material(),
+            width_mm=self._number(),
+            mass_kg=self._number(),
+            made=self.chance.choice(("", "1741", "1741~")),
+            lost=self.chance.choice(("", "", "", "2005")),
+            known_from=self._one(KNOWN_FROM),
+            note=self._text(),
+        )
+        return mark
+
+    def _place(self, number: str, parts: list[str], joints: list[str]) -> str:
+        mark, kind = self._key(), self.chance.choice(PLACE_KINDS)
+        if kind == "joint":
+            joints.append(mark)
+        self._add(
+            "places",
+            object=number,
+            mark=mark,
+            kind=kind,
+            component=self.chance.choice(parts),
+            other_component=self._one(tuple(parts)) if kind == "joint" else "",
+            name=self._text(),
+            load_kg=self._number(),
+            arose_date=self._date(),
+            note=self._text(),
+        )
+        return mark
+
+    def _deed(self, number: str, parts: list[str], places: list[str]) -> str:
+        ref = self._key()
+        self._add(
+            "interventions",
+            object=number,
+            ref=ref,
+            kind=self._one(INTERVENTION_KINDS),
+            technique=self._text(),
+            aims=self._some(list(AIMS)),
+            date=self._date(),
+            people=self._who(),
+            components=self._some(parts),
+            places=self._some(places),
+            source=self._one(tuple(self.sources)),
+            note=self._text(),
+        )
+        self._add(
+            "agents",
+            object=number,
+            intervention=ref,
+            material=self._material(),
+            place=self._some(places),
+            form=self._one(AGENT_FORMS),
+            temperature_c=self.chance.choice(("", "-5", "20.5")),
+            note=self._text(),
+        )
+        return ref
+
+    def _joint_event(self, number: str, joint: str, deeds: list[str]) -> None:
+        self._add(
+            "joint_events",
+            object=number,
+            place=joint,
+            ref=self.chance.choice(("", self._key())),
+            event=self.chance.choice(JOINT_EVENTS),
+            date=self._date(),
+            intervention=self._one(tuple(deeds)),
+            where=self._text(),
+        )
+
+    def _layer(self, number: str, places: list[str], deeds: list[str]) -> None:
+        ref = self._key()
+        self._add(
+            "layers",
+            object=number,
+            place=self._some(places, 2),
+            ref=ref,
+            intervention=self._one(tuple(deeds)),
+            date=self._date(),
+            origin=self._one(LAYER_ORIGINS),
+            material=self._material(),
+            role=self._text(),
+            stack=self.chance.choice(("", "-2", "0", "7")),
+            side=self._one(("A", "B")),
+            coverage=self._one(COVERAGES),
+            dry=self._one(DRY),
+            identified=self._one(IDENTIFIED),
+            significance=self._one(SIGNIFICANCE),
+            significance_by=self._one(tuple(self.people)),
+            source=self._one(tuple(self.sources)),
+            note=self._text(),
+        )
+        if self.chance.random() < 0.5:
+            self._add(
+                "removals",
+                object=number,
+                ref=self.chance.choice(("", self._key())),
+                layer=ref,
+                date=self.chance.choice(LATER),
+                extent=self.chance.choice(("all", "part", "attempted")),
+                side=self.chance.choice(("", "", "A", "B")),
+                cause=self._text(),
+            )
+        if self.chance.random() < 0.4:
+            self._add(
+                "sightings",
+                object=number,
+                layer=ref,
+                date="1990",
+                result=self.chance.choice(("seen", "not accessible")),
+                people=self._who(),
+                note=self._text(),
+            )
+        self._add(
+            "statements",
+            table="layer",
+            object=number,
+            ref=ref,
+            field=self.chance.choice(("material", "date", "note")),
+            value=self.chance.choice((self._text() or "x", self.chance.choice(self.materials))),
+            source=self._one(tuple(self.sources)),
+            people=self._who(),
+            followed=self._one(("yes", "no")),
+        )
+
+    def _about(self, number: str, parts: list[str], places: list[str], deeds: list[str]) -> None:
+        self._add(
+            "warnings",
+            object=number,
+            component=self._one(tuple(parts)),
+            place=self._one(tuple(places)),
+            kind=self._text(),
+            text=self._text(),
+            since=self._date(),
+        )
+        self._add("whereabouts", object=number, place_name=self._text(), since=self._date())
+        self._add("treatments", object=number, ref=self._key(), title=self._text(), begun="1934")
+        for table, ref in (("place", places[0]), ("intervention", deeds[0]), ("object", "")):
+            self._add(
+                "statements", table=table, object=number, ref=ref, field="note", value=self._text()
+            )

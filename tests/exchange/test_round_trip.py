@@ -1,0 +1,84 @@
+"""Export, import into an empty database, export: the same files, the same rows."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any
+
+import pytest
+from sqlalchemy import Engine
+
+from conservedb.demo.build import tables_folder
+from conservedb.exchange.exporting import export_folder
+from conservedb.exchange.importing import ImportReport, import_folder
+from conservedb.records import metadata
+from conservedb.recording.bounds import check_bounds
+from conservedb.store.connect import reading
+from tests.conftest import TODAY
+from tests.exchange.random_tables import RandomTables
+
+Make = Callable[[str], Engine]
+
+
+def imported(engine: Engine, folder: Path, **options: Any) -> ImportReport:
+    report = import_folder(engine, folder, today=TODAY, **options)
+    assert report.written, "\n".join(fault.sentence() for fault in report.faults)
+    return report
+
+
+def rows(engine: Engine) -> dict[str, list[tuple[Any, ...]]]:
+    """Every row of every table except the one that describes the file itself."""
+    with reading(engine) as connection:
+        return {
+            name: [
+                tuple(row) for row in connection.execute(table.select().order_by(*table.columns))
+            ]
+            for name, table in metadata.tables.items()
+            if name != "database"
+        }
+
+
+def texts(folder: Path) -> dict[str, bytes]:
+    return {path.name: path.read_bytes() for path in sorted(folder.iterdir())}
+
+
+def round_trip(make: Make, source: Path, tmp_path: Path) -> None:
+    first, second = make("first.db"), make("second.db")
+    imported(first, source)
+    with reading(first) as connection:
+        export_folder(connection, tmp_path / "once")
+    imported(second, tmp_path / "once")
+    with reading(second) as connection:
+        export_folder(connection, tmp_path / "twice")
+        objects = connection.exec_driver_sql("SELECT id FROM object").scalars().all()
+        assert check_bounds(connection, list(objects)) == []
+    assert texts(tmp_path / "once") == texts(tmp_path / "twice")
+    again = imported(second, tmp_path / "once")
+    assert sum(count.added + count.changed + count.refused for count in again.counts) == 0
+
+
+def test_demo(new_database: Make, tmp_path: Path) -> None:
+    round_trip(new_database, tables_folder(), tmp_path)
+
+
+def test_demo_rows_are_identical(new_database: Make, tmp_path: Path) -> None:
+    first, second = new_database("first.db"), new_database("second.db")
+    imported(first, tables_folder())
+    with reading(first) as connection:
+        export_folder(connection, tmp_path / "once")
+    imported(second, tmp_path / "once")
+    assert rows(first) == rows(second)
+
+
+@pytest.mark.parametrize("seed", range(25))
+def test_random_databases(new_database: Make, tmp_path: Path, seed: int) -> None:
+    RandomTables(seed).write(tmp_path / "source")
+    round_trip(new_database, tmp_path / "source", tmp_path)
+
+
+@pytest.mark.campaign
+@pytest.mark.parametrize("seed", range(25, 200))
+def test_many_random_databases(new_database: Make, tmp_path: Path, seed: int) -> None:
+    RandomTables(seed).write(tmp_path / "source")
+    round_trip(new_database, tmp_path / "source", tmp_path)
