@@ -13,7 +13,8 @@ from sqlalchemy import Connection, select
 from conservedb.exchange.columns import ListColumn, Values
 from conservedb.exchange.keys import KeyBook
 from conservedb.exchange.stored import link_statement
-from conservedb.exchange.subjects import SUBJECTS, Subject
+from conservedb.exchange.subject import Subject
+from conservedb.exchange.subjects import SUBJECTS
 from conservedb.store.problems import DatabaseProblem
 
 

@@ -9,7 +9,8 @@ from pathlib import Path
 from typing import NamedTuple, Protocol
 
 from conservedb.exchange.faults import Fault
-from conservedb.exchange.subjects import BY_NAME, Subject
+from conservedb.exchange.subject import Subject
+from conservedb.exchange.subjects import BY_NAME
 
 
 class _Reader(Protocol):

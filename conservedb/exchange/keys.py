@@ -10,7 +10,8 @@ from sqlalchemy import Connection, func, select
 
 from conservedb.exchange.columns import Values
 from conservedb.exchange.faults import CellProblem, Fault
-from conservedb.exchange.subjects import BY_NAME, SUBJECTS, Subject
+from conservedb.exchange.subject import Subject
+from conservedb.exchange.subjects import BY_NAME, SUBJECTS
 from conservedb.records import materials, people
 from conservedb.reference.words import AMBIGUOUS
 from conservedb.store.keys import fold

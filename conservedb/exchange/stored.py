@@ -8,7 +8,7 @@ from typing import Any
 from sqlalchemy import Connection, Select, bindparam, select
 
 from conservedb.exchange.columns import ListColumn, Values
-from conservedb.exchange.subjects import Subject
+from conservedb.exchange.subject import Subject
 from conservedb.records import metadata
 
 

@@ -15,7 +15,7 @@ from conservedb.exchange.faults import CellProblem, Fault
 from conservedb.exchange.files import Row, Table
 from conservedb.exchange.keys import KeyBook
 from conservedb.exchange.stored import links_of
-from conservedb.exchange.subjects import Subject
+from conservedb.exchange.subject import Subject
 from conservedb.store.keys import fold
 
 

@@ -30,7 +30,9 @@ _MATERIALS = Question(
     .where(
         material.c.id.in_(
             union_all(
-                select(material.c.id).where(or_(material.c.key == _WORD, material.c.key == _FOLDED)),
+                select(material.c.id).where(
+                    or_(material.c.key == _WORD, material.c.key == _FOLDED)
+                ),
                 select(material.c.id).where(material.c.name_folded == _FOLDED),
                 select(material_alias.c.material_id).where(
                     material_alias.c.alias_folded == _FOLDED
@@ -128,6 +130,9 @@ def _classes_of(connection: Connection, one: Meaning) -> set[int]:
 def _nearest(connection: Connection, word: str) -> tuple[str, ...]:
     from difflib import get_close_matches
 
-    written = {row.folded: row.written for row in _EVERY_NAME.all(connection) if row.folded}
-    close = get_close_matches(fold(word), written, 3, 0.6)
-    return tuple(dict.fromkeys(written[folded] for folded in close))
+    written = {
+        row.folded.replace("-", " "): row.written
+        for row in _EVERY_NAME.all(connection)
+        if row.folded
+    }
+    return tuple(written[near] for near in get_close_matches(fold(word), written, 3, 0.6))

@@ -12,6 +12,8 @@ SQL, and each result row is a row of the answer.
 from __future__ import annotations
 
 from collections import defaultdict
+from collections.abc import Sequence
+from typing import Any
 
 from sqlalchemy import (
     BindParameter,
@@ -33,12 +35,17 @@ from conservedb.questions.asking import Question, Row, Selection, blank, dated
 from conservedb.questions.evidence import when
 from conservedb.questions.states import is_one, mask_at, rests_on_qualified
 from conservedb.questions.uses_answers import AgentUse, UsesAnswer, UsesLayer
+from conservedb.records.base import DATE_PARTS
 from conservedb.records.layers import layer, layer_candidate
 from conservedb.records.materials import material, material_class, material_part
 from conservedb.records.objects import object_
 from conservedb.records.places import place
 from conservedb.records.sources import statement
 from conservedb.records.treatments import agent, agent_place, intervention, intervention_place
+from conservedb.store.keys import sort_key
+
+Reference = ColumnElement[Any]
+Condition = ColumnElement[bool]
 
 _ID: BindParameter[int] = bindparam("id")
 _DAY: BindParameter[int] = bindparam("day")
@@ -65,7 +72,7 @@ class Asked:
         self.agents = Question(self._agents(users))
         self.places = Question(_agent_places(users))
 
-    def _meant(self, material_id: Column, class_id: Column) -> Condition:
+    def _meant(self, material_id: Reference, class_id: Reference) -> Condition:
         """Whether a record is sure to be of the material or class meant."""
         own = and_(material_id.is_not(None), material_id.in_(self.materials))
         if self.classes is None:
@@ -86,7 +93,7 @@ class Asked:
         certain = and_(
             layer.c.place_id.is_not(None),
             is_one(mask),
-            blank(layer.c.identified).not_in(_UNSURE),
+            *(blank(layer.c.identified) != word for word in _UNSURE),
             ~rests_on_qualified(layer.c, mask),
             self._meant(layer.c.material_id, layer.c.material_class_id),
         )
@@ -130,7 +137,10 @@ class Asked:
                 material.c.key.label("material"),
                 blank(agent.c.material_words).label("material_words"),
                 *dated(intervention, "date"),
-                *(blank(agent.c[name]).label(name) for name in ("concentration", "form", "cleared")),
+                *(
+                    blank(agent.c[name]).label(name)
+                    for name in ("concentration", "form", "cleared")
+                ),
                 case(
                     (
                         self._meant(agent.c.material_id, agent.c.material_class_id),
@@ -146,10 +156,6 @@ class Asked:
         )
 
 
-Column = ColumnElement[int | None]
-Condition = ColumnElement[bool]
-
-
 def _laid() -> list[ColumnElement[str | int]]:
     """The date of a layer; where it has none of its own, that of its intervention."""
     own = or_(layer.c.date_derived != "blank", layer.c.intervention_id.is_(None))
@@ -163,7 +169,7 @@ def _laid() -> list[ColumnElement[str | int]]:
 
 def _agent_places(users: Selection) -> Selection:
     """Where an agent was used: where it says so, else wherever its intervention took place."""
-    recorded = select(agent_place.c.agent_id)
+    recorded = select(agent_place.c.agent_id).where(agent_place.c.agent_id == agent.c.id)
     return union_all(
         select(agent_place.c.agent_id, place.c.mark)
         .join_from(agent_place, place, place.c.id == agent_place.c.place_id)
@@ -175,10 +181,106 @@ def _agent_places(users: Selection) -> Selection:
             intervention_place.c.intervention_id == agent.c.intervention_id,
         )
         .join(place, place.c.id == intervention_place.c.place_id)
-        .where(
-            agent.c.id.in_(users),
-            ~select(agent_place.c.agent_id)
-            .where(agent_place.c.agent_id == agent.c.id)
-            .exists(),
+        .where(agent.c.id.in_(users), ~recorded.exists()),
+    )
+
+
+_BELOW = meanings.classes_below(select(material_class.c.id).where(material_class.c.id == _ID))
+_ASKED = {
+    "material": Asked(
+        select(material.c.id).where(material.c.id == _ID),
+        None,
+        meanings.classes_above(
+            select(material.c.class_id.label("id")).where(
+                material.c.id == _ID, material.c.class_id.is_not(None)
+            )
         ),
+    ),
+    "material class": Asked(
+        select(material.c.id).where(material.c.class_id.in_(_BELOW)),
+        _BELOW,
+        meanings.classes_above(
+            select(material_class.c.parent_id.label("id")).where(
+                material_class.c.id == _ID, material_class.c.parent_id.is_not(None)
+            )
+        ),
+    ),
+}
+_UNIDENTIFIED = Question(
+    select(func.count().label("layers"))
+    .select_from(layer)
+    .where(layer.c.material_id.is_(None), layer.c.material_class_id.is_(None))
+)
+_RECIPES = {
+    kind: Question(
+        select(material.c.key)
+        .where(
+            material.c.id.in_(
+                select(material_part.c.material_id).where(
+                    material_part.c.part_id.in_(asked.materials)
+                )
+            ),
+            material.c.id.not_in(asked.materials),
+        )
+        .order_by(material.c.key)
+    )
+    for kind, asked in _ASKED.items()
+}
+STATEMENTS = (
+    *meanings.STATEMENTS,
+    *(q for asked in _ASKED.values() for q in (asked.layers, asked.agents, asked.places)),
+    _UNIDENTIFIED,
+    *_RECIPES.values(),
+)
+_USED = _ASKED["material"].agents.at("date_words")
+
+
+def uses(connection: Connection, word: str, on: AsOf) -> UsesAnswer:
+    """Every layer and every use as an agent of what a word means; states at the day asked for.
+
+    Raises:
+        NoSuch: no material and no class bears the word.
+        Ambiguous: several do.
+    """
+    meant = meanings.meaning(connection, word)
+    asked = _ASKED[meant.kind]
+    layers = asked.layers.all(connection, id=meant.id, day=on.last)
+    agents = _agent_uses(connection, asked, meant.id)
+    return UsesAnswer(
+        word,
+        meant.kind,
+        meant.key,
+        meant.name or meant.key,
+        on,
+        tuple([row for row in layers if row.certain]),
+        tuple([row for row in layers if not row.certain]),
+        tuple(use for use in agents if use.certain),
+        tuple(use for use in agents if not use.certain),
+        _UNIDENTIFIED.first(connection).layers,
+        tuple(row.key for row in _RECIPES[meant.kind].all(connection, id=meant.id)),
+    )
+
+
+def _agent_uses(connection: Connection, asked: Asked, meant: int) -> list[AgentUse]:
+    places: dict[int, list[str]] = defaultdict(list)
+    for user, mark in asked.places.all(connection, id=meant):
+        places[user].append(mark)
+    return [
+        _agent_use(row, places.get(row.id, ())) for row in asked.agents.all(connection, id=meant)
+    ]
+
+
+def _agent_use(row: Row, places: Sequence[str]) -> AgentUse:
+    return AgentUse(
+        row.object,
+        row.intervention,
+        row.agent,
+        row.material,
+        row.material_words,
+        tuple(sorted(places, key=sort_key)),
+        when(row, _USED),
+        row.concentration,
+        row.form,
+        row.cleared,
+        bool(row.certain),
     )

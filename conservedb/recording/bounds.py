@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import datetime
 from collections import defaultdict
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from functools import cache
 from typing import NamedTuple
 
@@ -24,6 +24,9 @@ from conservedb.knowledge.layers import (
 )
 from conservedb.recording.facts import Facts, Row
 from conservedb.records.layers import BOUNDS, layer, layer_side
+
+
+_Event = tuple[int, Row]
 
 
 class Contradiction(NamedTuple):
@@ -132,7 +135,7 @@ class Chronology:
         return recorded if recorded < UNKNOWN_END else _day(entered)
 
     def _came(self, row: Row, floor: int) -> Interval:
-        _, _, earliest, latest, flags, derived, deed, source, entered = row
+        _, _, earliest, latest, flags, derived, deed, source, entered, _ = row
         return self._dated(earliest, latest, flags, derived, deed, source, entered, floor)
 
     def _dated(
@@ -157,7 +160,7 @@ class Chronology:
         return happened(earliest, latest, flags, cap, floor)
 
     def _bounds_of(self, layer_id: int, row: Row) -> LayerBounds | Contradiction:
-        place = row[1]
+        place, side = row[1], row[9]
         lost, two_sided = _NEVER_LOST, False
         if place is not None:
             existence = self.existence(place, row[0])
@@ -166,6 +169,8 @@ class Chronology:
             floor = self._floor(layer_id, row)
         removed = self._removals.get(layer_id, ())
         looked = self._sightings.get(layer_id, ())
+        if side and two_sided and not _tells_of_both(side, removed, looked):
+            lost, two_sided = {"": lost[side]} if side in lost else _NEVER_LOST, False
         facts = LayerFacts(
             self._came(row, floor),
             [self._removal(r) for _, r in removed],
@@ -191,6 +196,15 @@ class Chronology:
         _, earliest, latest, flags, result, side, source, entered = row
         when = happened(earliest, latest, flags, self._cap(source, entered))
         return Sighting(when, result or "not accessible", side or "")
+
+
+def _tells_of_both(side: str, removed: Sequence[_Event], looked: Sequence[_Event]) -> bool:
+    """Whether anything recorded of a layer laid on one side concerns the other side too.
+
+    A joint that opens may pull a layer over; until somebody says so it lies where it was laid.
+    """
+    sides = {row[7] for _, row in removed} | {row[5] for _, row in looked}
+    return bool(sides - {None, side})
 
 
 def _by_layer(rows: dict[int, Row]) -> dict[int, list[tuple[int, Row]]]:

@@ -41,6 +41,7 @@ FIELDS: dict[str, tuple[str, ...]] = {
         "intervention_id",
         "source_id",
         "entered",
+        "side",
     ),
     "removal": (
         "layer_id",

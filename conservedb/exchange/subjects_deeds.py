@@ -1,0 +1,154 @@
+"""CSV files about treatments, and about layers coming, going and being seen."""
+
+from __future__ import annotations
+
+from conservedb.exchange.columns import (
+    Choice,
+    Column,
+    Date,
+    Material,
+    Number,
+    Whole,
+    people,
+    refs,
+    words,
+)
+from conservedb.exchange.subject import NOTE, RECORD, Subject, local, person, ref, source
+from conservedb.records import layers, treatments
+
+TREATMENTS = Subject(
+    "treatments",
+    "treatment",
+    treatments.treatment,
+    ("ref",),
+    (
+        ref(),
+        Column("title"),
+        Column("purpose"),
+        Column("status"),
+        Date("begun"),
+        Date("ended"),
+        person("lead"),
+        NOTE,
+        *RECORD,
+    ),
+    makes_key=True,
+)
+
+INTERVENTIONS = Subject(
+    "interventions",
+    "intervention",
+    treatments.intervention,
+    ("ref",),
+    (
+        ref(),
+        local("treatment", "treatment_id", "treatments"),
+        Choice("kind", values=treatments.INTERVENTION_KINDS),
+        Column("technique"),
+        words("aims", "intervention_aim", "intervention_id", "aim", treatments.AIMS),
+        Date("date"),
+        Column("date_basis"),
+        people("intervention_person", "intervention_id"),
+        refs(
+            "components", "intervention_component", "intervention_id", "component_id", "components"
+        ),
+        refs("places", "intervention_place", "intervention_id", "place_id", "places"),
+        source(),
+        Date("recorded"),
+        person("recorded_by"),
+        NOTE,
+        *RECORD,
+    ),
+    makes_key=True,
+)
+
+AGENTS = Subject(
+    "agents",
+    "agent",
+    treatments.agent,
+    ("ref",),
+    (
+        local("intervention", "intervention_id", "interventions"),
+        ref(),
+        Material("material"),
+        refs("place", "agent_place", "agent_id", "place_id", "places"),
+        Column("concentration"),
+        Choice("form", values=treatments.AGENT_FORMS),
+        Number("temperature_c", positive=False),
+        Number("dwell_min"),
+        Choice("cleared", values=("yes", "no")),
+        Column("cleared_how"),
+        NOTE,
+        *RECORD,
+    ),
+    makes_key=True,
+)
+
+LAYERS = Subject(
+    "layers",
+    "layer",
+    layers.layer,
+    ("ref",),
+    (
+        refs("place", "layer_candidate", "layer_id", "place_id", "places", single="place_id"),
+        ref(),
+        local("intervention", "intervention_id", "interventions"),
+        Date("date"),
+        Choice("origin", values=layers.LAYER_ORIGINS),
+        Material("material"),
+        Column("role"),
+        Whole("stack"),
+        Choice("side", values=layers.SIDES),
+        Choice("zone", values=layers.ZONES),
+        Choice("coverage", values=layers.COVERAGES),
+        Column("concentration"),
+        Column("carrier"),
+        Choice("dry", values=layers.DRY),
+        Choice("identified", values=layers.IDENTIFIED),
+        Choice("significance", values=layers.SIGNIFICANCE),
+        person("significance_by"),
+        source(),
+        NOTE,
+        *RECORD,
+    ),
+    makes_key=True,
+)
+
+REMOVALS = Subject(
+    "removals",
+    "removal",
+    layers.removal,
+    ("ref",),
+    (
+        ref(),
+        local("layer", "layer_id", "layers"),
+        local("intervention", "intervention_id", "interventions"),
+        Date("date"),
+        Column("cause"),
+        Choice("extent", values=layers.EXTENTS),
+        Choice("side", values=layers.SIDES),
+        source(),
+        NOTE,
+        *RECORD,
+    ),
+    makes_key=True,
+)
+
+SIGHTINGS = Subject(
+    "sightings",
+    "sighting",
+    layers.sighting,
+    ("ref",),
+    (
+        ref(),
+        local("layer", "layer_id", "layers"),
+        Date("date"),
+        Choice("result", values=layers.SIGHTING_RESULTS),
+        Choice("side", values=layers.SIDES),
+        people("sighting_person", "sighting_id"),
+        source(),
+        NOTE,
+        *RECORD,
+    ),
+    makes_key=True,
+)
