@@ -12,7 +12,8 @@ from conservedb.dates import OPEN_START, iso
 from conservedb.exchange.columns import Column, Ref
 from conservedb.exchange.faults import Fault
 from conservedb.exchange.statements import FILES
-from conservedb.exchange.subjects import BY_NAME, SUBJECTS, Subject
+from conservedb.exchange.subject import Subject
+from conservedb.exchange.subjects import BY_NAME, SUBJECTS
 from conservedb.exchange.taking import Record, Taking
 from conservedb.knowledge.layers import Interval, LayerBounds
 from conservedb.recording.bounds import Chronology, Contradiction

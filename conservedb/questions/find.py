@@ -7,12 +7,13 @@ it is data. What is called exactly so comes first.
 from __future__ import annotations
 
 from collections.abc import Iterator
+from typing import Any
 
-from sqlalchemy import BindParameter, ColumnElement, Connection, Table, bindparam, select
-from sqlalchemy.sql.selectable import FromClause
+from sqlalchemy import BindParameter, ColumnElement, Connection, Table, bindparam, func, select
+from sqlalchemy.sql.selectable import Select
 
 from conservedb.questions.answers import Hit
-from conservedb.questions.asking import Question, Rows, Selection, blank
+from conservedb.questions.asking import Question, Row, blank
 from conservedb.records.materials import material, material_alias, material_class
 from conservedb.records.objects import component, object_
 from conservedb.records.people import person, person_alias
@@ -22,24 +23,147 @@ from conservedb.store.keys import fold
 
 _FROM: BindParameter[str] = bindparam("first")
 _TO: BindParameter[str] = bindparam("last")
-_LIMIT: BindParameter[int] = bindparam("most")
-_EXACT: BindParameter[str] = bindparam("exact")
-_OBJECT: BindParameter[str] = bindparam("object")
+_MOST: BindParameter[int] = bindparam("most")
 _BEYOND = "\U0010ffff"
+Text = ColumnElement[Any]
 
 
-def _starting(column: ColumnElement[str], chosen: Selection) -> Question:
-    """Rows whose column begins with what was typed, in the order of its index."""
-    ranged = chosen.where(column >= _FROM, column < _TO)  # type: ignore[union-attr]
-    return Question(ranged.order_by(column).limit(_LIMIT))
+def _starting(column: Text, label: Text, detail: Text, number: Text, mark: Text) -> Select[Any]:
+    """What begins with the words typed, in the order of the index on `column`."""
+    return (
+        select(
+            column.label("found"),
+            blank(number).label("object"),
+            blank(mark).label("mark"),
+            blank(label).label("label"),
+            blank(detail).label("detail"),
+        )
+        .where(column >= _FROM, column < _TO)
+        .order_by(column)
+        .limit(_MOST)
+    )
 
 
-def _hits(
-    kind: str,
-    source_of: FromClause,
-    number: ColumnElement[str],
-    mark: ColumnElement[str],
-    label: ColumnElement[str],
-    detail: ColumnElement[str],
-) -> Selection:
-    return None
+_NOTHING: Text = func.coalesce(None)
+
+
+def _object(column: Text) -> Question:
+    return Question(_starting(column, object_.c.title, object_.c.kind, object_.c.number, _NOTHING))
+
+
+def _marked(table: Table, column: Text) -> Select[Any]:
+    """Parts or places, with the object that they are on."""
+    c = table.c
+    return _starting(column, c.name, c.kind, object_.c.number, c.mark).outerjoin_from(
+        table, object_, object_.c.id == c.object_id
+    )
+
+
+def _on_object(table: Table) -> Question:
+    """Parts or places of the object whose number is typed before them."""
+    numbered = select(object_.c.id).where(object_.c.number_folded == bindparam("number"))
+    found = _marked(table, table.c.mark_folded).where(table.c.object_id.in_(numbered))
+    return Question(found)
+
+
+def _named(table: Table, column: Text, label: Text, detail: Text) -> Question:
+    return Question(_starting(column, label, detail, _NOTHING, _NOTHING).select_from(table))
+
+
+def _alias(column: Text, owner: Table, link: Text, label: Text, detail: Text) -> Question:
+    found = _starting(column, label, detail, _NOTHING, _NOTHING)
+    return Question(found.outerjoin_from(column.table, owner, owner.c.id == link))
+
+
+_CLASS = material_class.c
+_BY_KIND: tuple[tuple[str, tuple[Question, ...]], ...] = (
+    ("object", (_object(object_.c.number_folded), _object(object_.c.title_folded))),
+    (
+        "place",
+        tuple(Question(_marked(place, place.c[n])) for n in ("mark_folded", "name_folded")),
+    ),
+    (
+        "component",
+        tuple(Question(_marked(component, component.c[n])) for n in ("mark_folded", "name_folded")),
+    ),
+    (
+        "material",
+        (
+            *(
+                _named(material, material.c[n], material.c.name, material.c.key)
+                for n in ("key", "name_folded")
+            ),
+            _alias(
+                material_alias.c.alias_folded,
+                material,
+                material_alias.c.material_id,
+                material_alias.c.alias,
+                material.c.key,
+            ),
+            *(
+                _named(material_class, _CLASS[n], _CLASS.name, _CLASS.key)
+                for n in ("key", "name_folded")
+            ),
+        ),
+    ),
+    (
+        "person",
+        (
+            _named(person, person.c.name_folded, person.c.name, person.c.role),
+            _alias(
+                person_alias.c.alias_folded,
+                person,
+                person_alias.c.person_id,
+                person.c.name,
+                person_alias.c.alias,
+            ),
+        ),
+    ),
+    (
+        "source",
+        (_named(source, source.c.citation_folded, source.c.ref, source.c.citation),),
+    ),
+)
+_SOURCE_REF = _named(source, source.c.ref, source.c.ref, source.c.citation)
+_ON_OBJECT = (("place", _on_object(place)), ("component", _on_object(component)))
+STATEMENTS = (
+    *(question for _, questions in _BY_KIND for question in questions),
+    _SOURCE_REF,
+    *(question for _, question in _ON_OBJECT),
+)
+
+
+def find(connection: Connection, text: str, limit: int = 50) -> tuple[Hit, ...]:
+    """What begins with the words typed, the exact first; nothing for blank words.
+
+    "B07" finds parts and places of that mark, "SQ.1902.7 J14" the one on that object.
+    """
+    typed = fold(text)
+    if not typed:
+        return ()
+    found: dict[Hit, bool] = {}
+    for kind, row, exact in _found(connection, text.strip(), typed, limit):
+        hit = Hit(kind, row.object, row.mark, row.label or row.detail, row.detail)
+        found[hit] = found.get(hit, False) or exact
+    best = sorted(found, key=lambda hit: not found[hit])
+    return tuple(best[:limit])
+
+
+def _found(
+    connection: Connection, written: str, typed: str, limit: int
+) -> Iterator[tuple[str, Row, bool]]:
+    number, _, mark = typed.rpartition(" ")
+    for kind, question in _ON_OBJECT if number else ():
+        asked = {"number": number.strip(), **_range(mark), "most": limit}
+        yield from ((kind, row, True) for row in question.all(connection, **asked))
+    for kind, questions in _BY_KIND:
+        for question in questions:
+            rows = question.all(connection, **_range(typed), most=limit)
+            yield from ((kind, row, row.found == typed) for row in rows)
+    for ref in dict.fromkeys((written, written.upper(), written.lower())):
+        rows = _SOURCE_REF.all(connection, **_range(ref), most=limit)
+        yield from (("source", row, row.found == ref) for row in rows)
+
+
+def _range(start: str) -> dict[str, str]:
+    return {"first": start, "last": start + _BEYOND}
