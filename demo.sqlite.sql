@@ -256,6 +256,20 @@ CREATE TABLE term (
  STRICT
 
 ;
+INSERT INTO term VALUES(1,'3017cacc-59f4-5751-b317-064a30f12252','2026-11-02','technique','consolidation','putting a binder into weak matter so that it holds','AAT','300219960',NULL,'Id from the Getty Art & Architecture Thesaurus extract of 2023-10-18 (ODC-By).');
+INSERT INTO term VALUES(2,'31b7b686-733e-5c4e-8215-29a1d2bd3ea0','2026-11-02','technique','filling','replacing lost volume with another material','AAT','300053092',NULL,'Id from the Getty Art & Architecture Thesaurus extract of 2023-10-18 (ODC-By).');
+INSERT INTO term VALUES(3,'920c4778-fb27-5113-ac6d-2c6cd8f3607a','2026-11-02','technique','inpainting','colour only inside the loss or fill','AAT','300053723',NULL,'Id from the Getty Art & Architecture Thesaurus extract of 2023-10-18 (ODC-By).');
+INSERT INTO term VALUES(4,'dab3a1d4-f3e0-56ff-b08f-886c39e0e48c','2026-11-02','technique','dry cleaning','cleaning without a bath or flow of water','AAT','300219637',NULL,'Id from the Getty Art & Architecture Thesaurus extract of 2023-10-18 (ODC-By).');
+INSERT INTO term VALUES(5,'e8e5cd34-590c-5e98-a433-f67b0df412b3','2026-11-02','technique','poulticing','drawing soluble matter into a wet absorbent pack','AAT','300053041',NULL,'Id from the Getty Art & Architecture Thesaurus extract of 2023-10-18 (ODC-By).');
+INSERT INTO term VALUES(6,'49a3d175-5491-5724-b153-2ca47960259b','2026-11-02','technique','desalination','lowering the content of soluble salts','AAT','300053754',NULL,'Id from the Getty Art & Architecture Thesaurus extract of 2023-10-18 (ODC-By).');
+INSERT INTO term VALUES(7,'88ec2d7d-38d8-5a37-a506-3113ee6e574a','2026-11-02','technique','doweling','joining by a rod in matched holes','AAT','300186243',NULL,'Id from the Getty Art & Architecture Thesaurus extract of 2023-10-18 (ODC-By).');
+INSERT INTO term VALUES(8,'629dba21-87c5-5b9b-b29b-a85bf38ad6ee','2026-11-02','technique','pinning','joining by a thin rod in matched holes','AAT','300053018',NULL,'Id from the Getty Art & Architecture Thesaurus extract of 2023-10-18 (ODC-By).');
+INSERT INTO term VALUES(9,'f81c6ee7-50b1-5eed-a618-0c4594a40df4','2026-11-02','technique','reassembling','putting fragments back as one','AAT','300379615',NULL,'Id from the Getty Art & Architecture Thesaurus extract of 2023-10-18 (ODC-By).');
+INSERT INTO term VALUES(10,'99704c73-13b0-5a64-8eee-0f407cd1ec1f','2026-11-02','technique','disassembling','taking apart at existing joints','AAT','300404064',NULL,'Id from the Getty Art & Architecture Thesaurus extract of 2023-10-18 (ODC-By).');
+INSERT INTO term VALUES(11,'c97fd785-e537-50d6-927f-529ea6f7f89b','2026-11-02','technique','waxing','adding a film of wax','AAT','300380039',NULL,'Id from the Getty Art & Architecture Thesaurus extract of 2023-10-18 (ODC-By).');
+INSERT INTO term VALUES(12,'25cc21d2-0603-5da9-857d-a225cbdedc97','2026-11-02','technique','grouting','pouring a fill into a void behind or in a joint','AAT','300053093',NULL,'Id from the Getty Art & Architecture Thesaurus extract of 2023-10-18 (ODC-By).');
+INSERT INTO term VALUES(13,'087cd67b-4a6b-5f26-a8e1-91205e87bc24','2026-11-02','condition','efflorescence','salt crystals on the surface','AAT','300214748',NULL,'Id from the Getty Art & Architecture Thesaurus extract of 2023-10-18 (ODC-By).');
+INSERT INTO term VALUES(14,'05901ada-a377-5f62-98d8-cedb62c22139','2026-11-02','condition','bronze disease','cyclic chloride corrosion of copper alloy','AAT','300220720',NULL,'Id from the Getty Art & Architecture Thesaurus extract of 2023-10-18 (ODC-By).');
 CREATE TABLE material (
 	id INTEGER NOT NULL PRIMARY KEY AUTOINCREMENT, 
 	uuid TEXT NOT NULL, 
@@ -4458,6 +4472,7 @@ INSERT INTO sqlite_sequence VALUES('removal',162);
 INSERT INTO sqlite_sequence VALUES('sighting',109);
 INSERT INTO sqlite_sequence VALUES('source',44);
 INSERT INTO sqlite_sequence VALUES('statement',47);
+INSERT INTO sqlite_sequence VALUES('term',14);
 INSERT INTO sqlite_sequence VALUES('treatment',49);
 INSERT INTO sqlite_sequence VALUES('warning',29);
 INSERT INTO sqlite_sequence VALUES('whereabouts',27);
@@ -4466,6 +4481,7 @@ CREATE INDEX ix_material_class_parent_id ON material_class (parent_id);
 CREATE INDEX ix_object_number_folded ON object (number_folded);
 CREATE INDEX ix_object_number_sort ON object (number_sort);
 CREATE INDEX ix_object_title_folded ON object (title_folded);
+CREATE INDEX ix_source_citation_folded ON source (citation_folded);
 CREATE INDEX ix_material_class_id ON material (class_id);
 CREATE INDEX ix_material_name_folded ON material (name_folded);
 CREATE INDEX ix_person_alias_alias_folded ON person_alias (alias_folded);
@@ -4475,6 +4491,7 @@ CREATE INDEX ix_component_mark_folded ON component (mark_folded);
 CREATE INDEX ix_component_material_id ON component (material_id);
 CREATE INDEX ix_component_name_folded ON component (name_folded);
 CREATE INDEX ix_component_parent_id ON component (parent_id);
+CREATE INDEX ix_intervention_date_latest ON intervention (date_latest);
 CREATE INDEX ix_intervention_treatment_id ON intervention (treatment_id);
 CREATE INDEX ix_material_alias_alias_folded ON material_alias (alias_folded);
 CREATE INDEX ix_material_part_part_id ON material_part (part_id);
@@ -4497,7 +4514,9 @@ CREATE INDEX ix_layer_intervention_id ON layer (intervention_id);
 CREATE INDEX ix_layer_material_class_id_place_id ON layer (material_class_id, place_id);
 CREATE INDEX ix_layer_material_id_place_id ON layer (material_id, place_id);
 CREATE INDEX ix_layer_place_id_stack ON layer (place_id, stack);
+CREATE INDEX ix_layer_unidentified ON layer (place_id) WHERE material_id IS NULL AND material_class_id IS NULL;
 CREATE INDEX ix_layer_temporary ON layer (place_id) WHERE role IN ('facing', 'temporary support', 'temporary fill', 'temporary consolidant');
+CREATE INDEX ix_warning_until_latest ON warning (until_latest);
 CREATE INDEX ix_layer_candidate_place_id ON layer_candidate (place_id);
 CREATE INDEX ix_removal_intervention_id ON removal (intervention_id);
 CREATE INDEX ix_removal_layer_id ON removal (layer_id);

@@ -6,10 +6,19 @@ it is data. What is called exactly so comes first.
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator
 from typing import Any
 
-from sqlalchemy import BindParameter, ColumnElement, Connection, Table, bindparam, func, select
+from sqlalchemy import (
+    BindParameter,
+    ColumnElement,
+    Connection,
+    Table,
+    bindparam,
+    literal_column,
+    select,
+)
 from sqlalchemy.sql.selectable import Select
 
 from conservedb.questions.answers import Hit
@@ -44,7 +53,7 @@ def _starting(column: Text, label: Text, detail: Text, number: Text, mark: Text)
     )
 
 
-_NOTHING: Text = func.coalesce(None)
+_NOTHING: Text = literal_column("''")
 
 
 def _object(column: Text) -> Question:
@@ -145,8 +154,18 @@ def find(connection: Connection, text: str, limit: int = 50) -> tuple[Hit, ...]:
     for kind, row, exact in _found(connection, text.strip(), typed, limit):
         hit = Hit(kind, row.object, row.mark, row.label or row.detail, row.detail)
         found[hit] = found.get(hit, False) or exact
-    best = sorted(found, key=lambda hit: not found[hit])
-    return tuple(best[:limit])
+    return _fair(found, limit)
+
+
+def _fair(found: dict[Hit, bool], limit: int) -> tuple[Hit, ...]:
+    """The exact first; of the rest as many of each kind as there is room for."""
+    in_kind: Counter[str] = Counter()
+    ranks: dict[Hit, tuple[bool, int, int]] = {}
+    for order, (hit, exact) in enumerate(found.items()):
+        ranks[hit] = (not exact, in_kind[hit.kind], order)
+        in_kind[hit.kind] += not exact
+    kept = sorted(found, key=ranks.__getitem__)[:limit]
+    return tuple(sorted(kept, key=lambda hit: (ranks[hit][0], ranks[hit][2])))
 
 
 def _found(
@@ -154,8 +173,8 @@ def _found(
 ) -> Iterator[tuple[str, Row, bool]]:
     number, _, mark = typed.rpartition(" ")
     for kind, question in _ON_OBJECT if number else ():
-        asked = {"number": number.strip(), **_range(mark), "most": limit}
-        yield from ((kind, row, True) for row in question.all(connection, **asked))
+        rows = question.all(connection, number=number.strip(), **_range(mark), most=limit)
+        yield from ((kind, row, True) for row in rows)
     for kind, questions in _BY_KIND:
         for question in questions:
             rows = question.all(connection, **_range(typed), most=limit)

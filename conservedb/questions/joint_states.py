@@ -15,24 +15,28 @@ from conservedb.records.places import joint_event, place
 from conservedb.records.sources import source
 from conservedb.records.treatments import intervention
 
-_blank = joint_event.c.date_derived == "blank"
+_undated = joint_event.c.date_derived == "blank"
+EVENT_COLUMNS = (
+    joint_event.c.place_id,
+    joint_event.c.event,
+    *(
+        case(
+            (_undated, func.coalesce(intervention.c[name], joint_event.c[name])),
+            else_=joint_event.c[name],
+        ).label(name)
+        for name in ("date_earliest", "date_latest", "date_flags")
+    ),
+    joint_event.c.step,
+    source.c.date_latest.label("source_latest"),
+    joint_event.c.entered,
+)
+"""What the condition of joints rests on; an undated event has the date of its intervention."""
+EVENTS_FROM = joint_event.outerjoin(
+    intervention, intervention.c.id == joint_event.c.intervention_id
+).outerjoin(source, source.c.id == joint_event.c.source_id)
 _EVENTS = Question(
-    select(
-        joint_event.c.place_id,
-        joint_event.c.event,
-        *(
-            case(
-                (_blank, func.coalesce(intervention.c[name], joint_event.c[name])),
-                else_=joint_event.c[name],
-            ).label(name)
-            for name in ("date_earliest", "date_latest", "date_flags")
-        ),
-        joint_event.c.step,
-        source.c.date_latest.label("source_latest"),
-        joint_event.c.entered,
-    )
-    .outerjoin_from(joint_event, intervention, intervention.c.id == joint_event.c.intervention_id)
-    .outerjoin(source, source.c.id == joint_event.c.source_id)
+    select(*EVENT_COLUMNS)
+    .select_from(EVENTS_FROM)
     .where(
         joint_event.c.place_id.in_(
             select(place.c.id).where(place.c.object_id == bindparam("object"))
@@ -67,12 +71,13 @@ def conditions(
                 made.get(joint.other_component_id, whole_made),
                 whole_made,
             )
-            known = [_event(row, floor) for row in events.get(joint.id, ())]
+            known = [known_event(row, floor) for row in events.get(joint.id, ())]
             found[joint.id] = condition(known, day).state if known else NOT_RECORDED
     return found
 
 
-def _event(row: Row, floor: int) -> JointEvent:
+def known_event(row: Row, floor: int) -> JointEvent:
+    """The event with the days on which it can have happened."""
     recorded = row.date_latest
     if recorded >= UNKNOWN_END:
         known = row.source_latest is not None and row.source_latest < UNKNOWN_END

@@ -121,4 +121,5 @@ warning = record_table(
     UniqueConstraint("object_id", "ref"),
     ForeignKeyConstraint(["object_id", "component_id"], ["component.object_id", "component.id"]),
     ForeignKeyConstraint(["object_id", "place_id"], ["place.object_id", "place.id"]),
+    Index(None, "until_latest"),
 )

@@ -28,6 +28,7 @@ source = record_table(
     *dated("date"),
     text("note"),
     UniqueConstraint("ref"),
+    Index(None, "citation_folded"),
 )
 
 _subject_columns = [reference(f"{subject}_id", subject) for subject in STATEMENT_SUBJECTS]

@@ -68,6 +68,7 @@ intervention = record_table(
     ForeignKeyConstraint(["object_id", "treatment_id"], ["treatment.object_id", "treatment.id"]),
     one_of("kind", INTERVENTION_KINDS),
     Index(None, "treatment_id"),
+    Index(None, "date_latest"),
 )
 
 intervention_aim = link_table(

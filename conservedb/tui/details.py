@@ -4,8 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 
-from textual.content import Content
-
 from conservedb.questions.answers import (
     ComponentRow,
     Deed,
@@ -20,19 +18,9 @@ from conservedb.questions.answers import (
     When,
 )
 from conservedb.tui import wording
-from conservedb.tui.text import QUIET, joined, prose, styled
 
 Fact = tuple[str, str]
-"""A label and a value; facts without a value are left out."""
-
-
-def facts_content(facts: Iterable[Fact]) -> Content:
-    """Facts as content that may be wrapped; one without a label goes on with the one before."""
-    lines = []
-    for label, value in facts:
-        if value:
-            lines.append(joined((styled(f"{label or '  and'}: ", QUIET), prose(value))))
-    return joined(lines, "\n")
+"""A label and a value; without a value it is left out, without a label it goes on from above."""
 
 
 def layer_facts(layer: Layer) -> Iterator[Fact]:
@@ -135,6 +123,7 @@ def object_facts(answer: ObjectAnswer) -> Iterator[Fact]:
 
 def event_facts(row: HistoryRow) -> Iterator[Fact]:
     """An entry of the history."""
+    yield "event", row.sentence
     yield "date", row.date.said
     if row.date.recorded:
         yield "between", wording.bounds_words(row.date)

@@ -97,8 +97,8 @@ LEGEND = (
     UNKNOWN,
 )
 
-SHAFTS = {"present": "║", "uncertain": "┊"}
-"""How a fixing that crosses the joint is drawn; one that is gone is not drawn."""
+SHAFTS = {"present": "║", "doubtful": "┊", "gone": "┈"}
+"""How a fixing that crosses the joint is drawn; one that is gone only stands in the list."""
 
 
 def hatch_of(role: str) -> Hatch:

@@ -7,6 +7,7 @@ from collections.abc import Iterable, Sequence
 from textual.content import Content
 
 from conservedb.questions.answers import ComponentRow, ObjectAnswer
+from conservedb.tui import wording
 from conservedb.tui.part_rows import Row
 from conservedb.tui.text import (
     CERTAIN,
@@ -22,7 +23,6 @@ from conservedb.tui.text import (
 from conservedb.tui.widgets.lines import Item
 
 TONES = {"certain": CERTAIN, "unsure": UNSURE, "hazard": WARNING, "quiet": QUIET}
-RESTLESS = ("moving", "failed", "opened", "uncertain")
 
 
 def part_sentence(part: ComponentRow) -> str:
@@ -66,7 +66,7 @@ def object_items(answer: ObjectAnswer, rows: Sequence[Row]) -> list[Item]:
             items.append(Item(f"warning:{warning.ref}", lambda width, line=line: (line,)))
     by_mark = {row.mark: row for row in rows if row.is_place and "@" not in row.key}
     listed = [(place, by_mark[place.mark]) for place in answer.places if place.mark in by_mark]
-    restless = [row for place, row in listed if place.condition in RESTLESS]
+    restless = [row for place, row in listed if place.condition in wording.RESTLESS]
     unsure = [row for place, row in listed if place.uncertain and row not in restless]
     groups = (
         ("joints open, moving, failed or not established", restless),

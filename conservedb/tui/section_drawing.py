@@ -7,8 +7,8 @@ beside the layers from one side into the other.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
 
 from textual.content import Content
 
@@ -29,16 +29,27 @@ from conservedb.tui.widgets.lines import Item
 
 ZONE_ORDER = ("face", "core", "edge")
 MOST_SHAFTS = 5
+ONE_LINE = 84  # cells of room from which a layer is said in one line
 OUT_OF_SIGHT = ("gone", "not yet")
+EMPTY_LINE = Content("")
 STATE_STYLES = {"present": CERTAIN, "reduced": CERTAIN, "uncertain": UNSURE}
 
 
 @dataclass(frozen=True, slots=True)
 class Frame:
-    """Widths of the drawing: of each zone, left to right, and the fixings that cross."""
+    """How the width is shared out.
+
+    Attributes:
+        zones: zone and cells of each column of the drawing, left to right.
+        fixings: those drawn, crossing beside the layers.
+        width: of all, drawing and words.
+        names: cells for the names of materials where a layer is said in one line, else 0.
+    """
 
     zones: tuple[tuple[str, int], ...]
     fixings: tuple[Fixing, ...]
+    width: int
+    names: int = 0
 
     @property
     def across(self) -> int:
@@ -50,18 +61,27 @@ class Frame:
         """Cells before the words: letter of the side, hatching, fixings, a gap."""
         return 2 + self.across + 2 * len(self.fixings) + 2
 
+    @property
+    def room(self) -> int:
+        """Cells for words beside the drawing."""
+        return self.width - self.left
 
-def frame_of(answer: PlaceAnswer, layers: Iterable[Layer], width: int) -> Frame:
+
+def frame_of(answer: PlaceAnswer, shown: Sequence[Layer], width: int) -> Frame:
     """Shares out the drawing's width between the zones that occur."""
     across = 14 if width < 64 else 18 if width < 90 else 24
-    present = {layer.zone or "face" for layer in layers}
+    present = {layer.zone or "face" for layer in shown}
     zones: list[tuple[str, int]] = [("face", across)]
     if "edge" in present:
         zones = [("edge", 4), ("face", across - 5)]
     if "core" in present:
         zones = [*zones[:-1], ("face", zones[-1][1] - 5), ("core", 4)]
-    crossing = [one for one in answer.fixings if one.state in SHAFTS]
-    return Frame(tuple(zones), tuple(crossing[:MOST_SHAFTS]))
+    crossing = [one for one in answer.fixings if one.state not in OUT_OF_SIGHT]
+    frame = Frame(tuple(zones), tuple(crossing[:MOST_SHAFTS]), width)
+    if frame.room < ONE_LINE:
+        return frame
+    longest = max((_name(layer).cell_length for layer in shown), default=0)
+    return replace(frame, names=min(longest, frame.room * 2 // 5))
 
 
 def section_items(answer: PlaceAnswer, width: int, *, show_gone: bool) -> list[Item]:
@@ -70,9 +90,9 @@ def section_items(answer: PlaceAnswer, width: int, *, show_gone: bool) -> list[I
     frame = frame_of(answer, shown, width)
     items = [_caption(answer, frame)]
     if answer.kind == "joint":
-        items += _joint_items(answer, shown, frame, width)
+        items += _joint_items(answer, shown, frame)
     else:
-        bands = [_band(layer, frame, width) for layer in reversed(shown)]
+        bands = [_band(layer, frame) for layer in reversed(shown)]
         items += bands or [_nothing(frame)]
         items += [_substrate(side, frame, answer) for side in answer.sides]
     items += _fixing_items(answer, width, show_gone=show_gone)
@@ -80,7 +100,7 @@ def section_items(answer: PlaceAnswer, width: int, *, show_gone: bool) -> list[I
 
 
 def _joint_items(
-    answer: PlaceAnswer, shown: Sequence[Layer], frame: Frame, width: int
+    answer: PlaceAnswer, shown: Sequence[Layer], frame: Frame
 ) -> list[Item]:
     """Side A, what stayed on it, the joint zone by zone, what stayed on B, side B."""
     between = sorted(
@@ -90,9 +110,9 @@ def _joint_items(
     parted = [one for one in shown if _parted(one)]
     sides = {side.side: side for side in answer.sides}
     items = [_substrate(sides[s], frame, answer) for s in ("A",) if s in sides]
-    items += [_stuck(one, frame, width, "A") for one in parted if one.remains != "B"]
-    items += [_band(one, frame, width) for one in between]
-    items += [_stuck(one, frame, width, "B") for one in parted if one.remains != "A"]
+    items += [_stuck(one, frame, "A") for one in parted if one.remains != "B"]
+    items += [_band(one, frame) for one in between]
+    items += [_stuck(one, frame, "B") for one in parted if one.remains != "A"]
     if not shown:
         items.append(_nothing(frame))
     return items + [_substrate(sides[s], frame, answer) for s in ("B",) if s in sides]
@@ -103,10 +123,10 @@ def _parted(layer: Layer) -> bool:
     return bool(layer.remains) and not layer.remains.startswith("possibly")
 
 
-def _stuck(layer: Layer, frame: Frame, width: int, side: str) -> Item:
+def _stuck(layer: Layer, frame: Frame, side: str) -> Item:
     """Remains drawn beside their substrate: in full once, as an echo on the other side."""
     main = "B" if layer.remains.startswith("B") else "A"
-    return _band(layer, frame, width) if side == main else _echo(layer, frame, side)
+    return _band(layer, frame) if side == main else _echo(layer, frame, side)
 
 
 def _caption(answer: PlaceAnswer, frame: Frame) -> Item:
@@ -136,7 +156,7 @@ def _substrate(side: Side, frame: Frame, answer: PlaceAnswer) -> Item:
     """The part on one side, drawn full across; fixings reach into it."""
     letter = f"{side.side or ' '} "[:2]
     hatch = SUBSTRATE.upper * frame.across
-    shafts = "".join(f"{SUBSTRATE.upper}{SHAFTS[one.state]}" for one in frame.fixings)
+    shafts = "".join(f"{SUBSTRATE.upper}{_shaft(one)}" for one in frame.fixings)
     end = SUBSTRATE.upper if frame.fixings else ""
     drawing = styled(f"{hatch}{shafts}{end}".ljust(frame.left - 2), SUBSTRATE.style)
     name = plain(f"{side.component} {side.name}".strip(), STRONG)
@@ -154,7 +174,7 @@ def _drawing(layer: Layer, frame: Frame, line: int) -> Content:
         else " " * width
         for zone, width in frame.zones
     ]
-    shafts = "".join(f" {SHAFTS[one.state]}" for one in frame.fixings)
+    shafts = "".join(f" {_shaft(one)}" for one in frame.fixings)
     quiet = layer.state in OUT_OF_SIGHT
     letter = layer.side if line == 0 and layer.side and not _parted(layer) else ""
     return joined(
@@ -166,9 +186,9 @@ def _drawing(layer: Layer, frame: Frame, line: int) -> Content:
     )
 
 
-def _band(layer: Layer, frame: Frame, width: int) -> Item:
+def _band(layer: Layer, frame: Frame) -> Item:
     """A layer: its hatch, and beside it what, in which state, since when and by whom."""
-    words = band_words(layer, width - frame.left)
+    words = band_words(layer, frame)
 
     def draw(_: int) -> Sequence[Content]:
         return [joined((_drawing(layer, frame, i), line)) for i, line in enumerate(words)]
@@ -176,26 +196,35 @@ def _band(layer: Layer, frame: Frame, width: int) -> Item:
     return Item(f"layer:{layer.ref}", draw, height=len(words))
 
 
-def band_words(layer: Layer, room: int) -> list[Content]:
-    """The two or more lines of words beside a band, within `room` cells."""
-    quiet = layer.state in OUT_OF_SIGHT
-    name = plain(wording.layer_name(layer), QUIET if quiet else STRONG)
-    if layer.concentration:
-        name = joined((name, plain(layer.concentration, QUIET)), ", ")
+def band_words(layer: Layer, frame: Frame) -> list[Content]:
+    """The lines of words beside a band: name, state, how it came, and remarks."""
+    room, name = frame.room, _name(layer)
     state = plain(wording.layer_state(layer), STATE_STYLES.get(layer.state, QUIET))
-    if name.cell_length + state.cell_length + 2 <= room:
-        lines = [two_ends(name, state, room)]
+    came = plain(wording.laid_words(layer), QUIET)
+    if frame.names:
+        start = name.truncate(frame.names, ellipsis=True)
+        start = start.pad_right(frame.names + 2 - start.cell_length)
+        middle = came.truncate(room - frame.names - state.cell_length - 4, ellipsis=True)
+        lines = [two_ends(joined((start, middle)), state, room)]
+    elif name.cell_length + state.cell_length + 2 <= room:
+        lines = [two_ends(name, state, room), came]
     else:
-        lines = [name.truncate(room, ellipsis=True), state.truncate(room, ellipsis=True)]
-    lines.append(plain(wording.laid_words(layer), QUIET).truncate(room, ellipsis=True))
-    for remark in wording.remarks(layer):
-        lines.append(plain(remark, UNSURE).truncate(room, ellipsis=True))
-    return lines
+        lines = [name, state, came]
+    lines += [plain(remark, UNSURE) for remark in wording.remarks(layer)]
+    return [line.truncate(room, ellipsis=True) for line in lines]
+
+
+def _name(layer: Layer) -> Content:
+    """Material and concentration."""
+    name = plain(wording.layer_name(layer), QUIET if layer.state in OUT_OF_SIGHT else STRONG)
+    return joined((name, plain(layer.concentration, QUIET)), ", ")
 
 
 def _echo(layer: Layer, frame: Frame, side: str) -> Item:
     """The other share of remains that lie on both sides, or nobody knows on which."""
-    where = "on both sides" if layer.remains == "both" else f"whether on {side} too: {wording.UNSURE}"
+    where = (
+        "on both sides" if layer.remains == "both" else f"whether on {side} too: {wording.UNSURE}"
+    )
     words = plain(f"{wording.layer_name(layer)}, {where}", QUIET)
     line = joined((_drawing(layer, frame, 1), words))
     return Item(f"echo:{side}:{layer.ref}", lambda _: (line,), live=False)
@@ -211,11 +240,42 @@ def _fixing_items(answer: PlaceAnswer, width: int, *, show_gone: bool) -> list[I
     return [head, *(_fixing(one, width) for one in shown)]
 
 
-EMPTY_LINE = Content("")
+def _shaft(fixing: Fixing) -> str:
+    """How a fixing is drawn: firm only where it is there and somebody has seen or set it."""
+    if fixing.state in OUT_OF_SIGHT:
+        return SHAFTS["gone"]
+    doubtful = fixing.state == "uncertain" or fixing.known_from in ("suspected", "picture only")
+    return SHAFTS["doubtful" if doubtful else "present"]
 
 
 def _fixing(fixing: Fixing, width: int) -> Item:
-    sign = SHAFTS.get(fixing.state, "┈")
+    """A fixing: its sign in the drawing, name, material and making, state."""
+    mark = joined((styled(_shaft(fixing), SUBSTRATE.style), plain(fixing.component, STRONG)), " ")
+    name = joined((mark, plain(fixing.name or fixing.kind)), " ")
+    material = fixing.material or "material not recorded"
+    detail = plain(f"{material}, {wording.made_words(fixing.made)}", QUIET)
+    doubtful = _shaft(fixing) == SHAFTS["doubtful"]
+    state = plain(wording.fixing_state(fixing), UNSURE if doubtful else "")
+    if sum(one.cell_length for one in (name, detail, state)) + 6 <= width:
+        lines = [two_ends(joined((name, detail), "  "), state, width)]
+    elif name.cell_length + state.cell_length + 2 <= width:
+        lines = [two_ends(name, state, width), joined((Content("  "), detail))]
+    else:
+        lines = [name, joined((Content(" "), state, detail), " ")]
+    shown = [line.truncate(width, ellipsis=True) for line in lines]
+    return Item(f"fixing:{fixing.component}", lambda _: shown, height=len(shown))
+
+
+def _shaft(fixing: Fixing) -> str:
+    """How a fixing is drawn: firm only where it is there and somebody has seen or set it."""
+    if fixing.state in OUT_OF_SIGHT:
+        return SHAFTS["gone"]
+    doubtful = fixing.state == "uncertain" or fixing.known_from in ("suspected", "picture only")
+    return SHAFTS["doubtful" if doubtful else "present"]
+
+
+def _fixing(fixing: Fixing, width: int) -> Item:
+    sign = _shaft(fixing)
     style = UNSURE if fixing.state == "uncertain" or fixing.known_from == "suspected" else CERTAIN
     name = joined(
         (

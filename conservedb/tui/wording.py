@@ -20,8 +20,22 @@ from conservedb.questions.answers import (
 )
 from conservedb.questions.wording import cited, hands
 
-MONTHS = ["January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"]
+MONTHS = (
+    "January",
+    "February",
+    "March",
+    "April",
+    "May",
+    "June",
+    "July",
+    "August",
+    "September",
+    "October",
+    "November",
+    "December",
+)
 
+RESTLESS = ("moving", "failed", "opened", "uncertain")
 IN_PLACE = "in place"
 REDUCED = "partly removed: residue left"
 GONE = "removed or lost"
@@ -33,7 +47,7 @@ REMAINS = {
     "both": "on both sides",
     "A at least": "on A at least",
     "B at least": "on B at least",
-    "split unknown": f"on which side is {UNSURE}",
+    "split unknown": f"on which side, {UNSURE}",
 }
 NOT_YET = {"applied": "not yet applied", "maker": "not yet laid", "arisen": "not yet arisen"}
 
@@ -109,29 +123,32 @@ def possible_words(layer: Layer) -> str:
 
 
 def laid_words(layer: Layer) -> str:
-    """Role, date and hand of a layer; if it has gone, also when and by whom."""
+    """Role, date and hand of a layer; if all or part of it has gone, also when and by whom."""
     role = layer.role or "role not recorded"
-    words = f"{role}, {layer.laid.date.said}"
-    if layer.origin == "arisen":
-        words = f"{role}, arisen {layer.laid.date.said}"
-    elif layer.origin == "maker":
-        words = f"{role}, by the maker, {layer.laid.date.said}"
+    if layer.origin == "maker":
+        role = f"maker's {role}"
+    came = f"{role}, {'arisen ' if layer.origin == 'arisen' else ''}{layer.laid.date.said}"
     if layer.laid.people or layer.origin == "applied":
-        words = f"{words}, {names(layer.laid.people)}"
-    if layer.state in ("gone", "reduced") and layer.removed:
-        words = f"{words}; {removal_words(layer.removed[-1])}"
-    return words
+        came = f"{came}, {names(layer.laid.people)}"
+    taken = [one for one in layer.removed if one.extent != "attempted"]
+    if layer.state in ("gone", "reduced") and taken:
+        verb = "went" if layer.state == "gone" else "reduced"
+        by = f", {names(taken[-1].people)}" if taken[-1].intervention else ""
+        came = f"{came}; {verb} {taken[-1].date.said}{by}"
+    return came
 
 
 def remarks(layer: Layer) -> list[str]:
-    """What must be said at a glance: doubt about state, place or date, remains, states of a span."""
-    words = [possible_words(layer)]
+    """What must be said at a glance: doubt about state, place or date; remains; a span."""
+    words = []
+    if len(layer.possible) > 1:
+        words.append(f"{possible_words(layer)}")
     if layer.candidates:
-        words.append(f"recorded for {' or '.join(layer.candidates)}: where is {UNSURE}")
+        words.append(f"recorded for {' or '.join(layer.candidates)}: where, {UNSURE}")
     if layer.remains:
-        perhaps, _, split = layer.remains.rpartition("possibly ")
-        sure = "" if not perhaps and split == layer.remains else "possibly "
-        words.append(f"{sure}remains of before an opening, {REMAINS.get(split, split)}")
+        split = layer.remains.removeprefix("possibly ")
+        perhaps = "possibly " if layer.remains != split else ""
+        words.append(f"{perhaps}from before an opening; {REMAINS.get(split, split)}")
     if layer.held is not None:
         words.append(held_words(layer.held, layer.origin))
     words.append(layer.qualified)
@@ -205,9 +222,25 @@ def fixing_state(fixing: Fixing) -> str:
 
 
 def place_counts(row: PlaceRow) -> str:
-    """Condition and number of layers of a place: "closed 3, 1?"."""
+    """What stands at the right of a location: a joint that is not at rest, else how many layers.
+
+    "3, 1?" is three layers in place and one not established.
+    """
+    if row.condition in RESTLESS:
+        return {"uncertain": "open?"}.get(row.condition, row.condition)
     counts = [str(row.certain)] if row.certain or not row.uncertain else []
     if row.uncertain:
         counts.append(f"{row.uncertain}?")
-    condition = {"uncertain": "?", "not recorded": ""}.get(row.condition, row.condition)
-    return f"{condition} {', '.join(counts)}".strip()
+    return ", ".join(counts)
+
+
+def examined_words(deed: Deed) -> str:
+    """When and by whom the object was last examined, as short as it can be said."""
+    when, date = deed.date, deed.date.said
+    if is_known(when.earliest) and is_known(when.latest) and when.earliest != when.latest:
+        (first_year, first_month, _), (year, month, _) = civil(when.earliest), civil(when.latest)
+        if (first_year, first_month) == (year, month):
+            date = f"{MONTHS[month - 1]} {year}"
+    others = f" and {len(deed.people) - 1} more" if len(deed.people) > 1 else ""
+    first = deed.people[0].name if deed.people else names(())
+    return f"examined {date}, {first}{others}"

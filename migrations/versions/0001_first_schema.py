@@ -126,6 +126,7 @@ def upgrade() -> None:
         sqlite_autoincrement=True,
         sqlite_strict=True,
     )
+    op.create_index(op.f("ix_source_citation_folded"), "source", ["citation_folded"], unique=False)
     op.create_table(
         "term",
         sa.Column("id", sa.Integer(), nullable=False),
@@ -357,6 +358,9 @@ def upgrade() -> None:
         sa.UniqueConstraint("uuid", name=op.f("uq_intervention_uuid")),
         sqlite_autoincrement=True,
         sqlite_strict=True,
+    )
+    op.create_index(
+        op.f("ix_intervention_date_latest"), "intervention", ["date_latest"], unique=False
     )
     op.create_index(
         op.f("ix_intervention_treatment_id"), "intervention", ["treatment_id"], unique=False
@@ -851,6 +855,14 @@ def upgrade() -> None:
     )
     op.create_index(op.f("ix_layer_place_id_stack"), "layer", ["place_id", "stack"], unique=False)
     op.create_index(
+        "ix_layer_unidentified",
+        "layer",
+        ["place_id"],
+        unique=False,
+        sqlite_where=sa.text("material_id IS NULL AND material_class_id IS NULL"),
+        postgresql_where=sa.text("material_id IS NULL AND material_class_id IS NULL"),
+    )
+    op.create_index(
         "ix_layer_temporary",
         "layer",
         ["place_id"],
@@ -911,6 +923,7 @@ def upgrade() -> None:
         sqlite_autoincrement=True,
         sqlite_strict=True,
     )
+    op.create_index(op.f("ix_warning_until_latest"), "warning", ["until_latest"], unique=False)
     op.create_table(
         "layer_candidate",
         sa.Column("object_id", sa.Integer(), nullable=False),

@@ -17,7 +17,7 @@ from conservedb.tui.actions import bindings
 from conservedb.tui.asking import Asking
 from conservedb.tui.part_rows import Row, rows_of
 from conservedb.tui.screens.find import FindSheet
-from conservedb.tui.screens.sheet import legend_sheet, text_sheet
+from conservedb.tui.screens.sheet import FactSheet, legend_sheet
 from conservedb.tui.text import plain
 from conservedb.tui.widgets.aside import Aside
 from conservedb.tui.widgets.day_line import DayLine
@@ -67,13 +67,12 @@ class ObjectScreen(Asking[None]):
     def compose(self) -> ComposeResult:
         """Heading, tree, section, history and details, time rule, keys."""
         yield Heading(self.number)
-        with Horizontal(id="body"):
-            with Vertical(id="left", classes="panel") as left:
-                left.border_title = plain("Parts and locations")
+        yield Selected()
+        with Horizontal(id="below"):
+            with Vertical(id="tree", classes="panel") as tree:
+                tree.border_title = plain(" Parts and locations ")
                 yield Parts()
-            with Vertical(id="work"):
-                yield Selected()
-                yield Aside()
+            yield Aside()
         yield TimeRule()
         yield DayLine()
         yield KeyLine("object")
@@ -294,8 +293,8 @@ class ObjectScreen(Asking[None]):
         if self.object is None or not self.object.warnings:
             self.tell("no warning is on record for this day")
             return
-        blocks = [details.facts_content(details.warning_facts(one)) for one in self.object.warnings]
-        self.app.push_screen(text_sheet("Warnings", blocks))
+        blocks = [tuple(details.warning_facts(one)) for one in self.object.warnings]
+        self.app.push_screen(FactSheet("Warnings", blocks))
 
     def action_full(self) -> None:
         """The record under the cursor, in full."""
@@ -303,10 +302,9 @@ class ObjectScreen(Asking[None]):
         row = history.row_of(history.current.key) if history.current else None
         aside = self.query_one(Aside)
         if history.has_focus and row is not None:
-            title, facts = row.sentence, details.facts_content(details.event_facts(row))
+            self.app.push_screen(FactSheet("Event", [tuple(details.event_facts(row))]))
         else:
-            title, facts = aside.title, aside.facts
-        self.app.push_screen(text_sheet(title, [facts]))
+            self.app.push_screen(FactSheet(aside.title, [aside.facts]))
 
     def action_fold(self) -> None:
         """Unfold or fold the whole tree."""

@@ -6,14 +6,16 @@ from collections.abc import Sequence
 
 from textual.app import ComposeResult
 from textual.binding import Binding
-from textual.containers import VerticalScroll
+from textual.containers import Vertical
 from textual.content import Content
 from textual.screen import ModalScreen
-from textual.widgets import Static
 
 from conservedb.tui.actions import MOTIONS, actions_of
+from conservedb.tui.details import Fact
 from conservedb.tui.hatching import LEGEND, drawn
 from conservedb.tui.text import STRONG, joined, plain, styled
+from conservedb.tui.widgets.facts import Facts
+from conservedb.tui.widgets.lines import Item, Lines
 
 SAMPLE = 12
 STATES = (
@@ -27,22 +29,44 @@ STATES = (
 
 
 class Sheet(ModalScreen[None]):
-    """Text in front of the screen; any of Esc, Enter, q puts it away."""
+    """Text in front of the screen, or facts; any of Esc, Enter, q puts it away."""
 
     CSS_PATH = "sheet.tcss"
     BINDINGS = [Binding("escape,enter,q,f1,question_mark", "dismiss", show=False)]  # noqa: RUF012
-    AUTO_FOCUS = "#sheet"
+    AUTO_FOCUS = "#sheet-lines"
 
-    def __init__(self, title: str, body: Content) -> None:
+    def __init__(self, title: str, lines: Sequence[Content]) -> None:
         super().__init__()
-        self._title, self._body = title, body
+        self._title, self._lines = title, lines
 
     def compose(self) -> ComposeResult:
-        """A framed, scrolling text."""
-        with VerticalScroll(id="sheet") as sheet:
-            sheet.border_title = plain(self._title)
-            sheet.border_subtitle = plain("Esc closes")
-            yield Static(self._body)
+        """A framed text that scrolls."""
+        with Vertical(id="sheet") as sheet:
+            sheet.border_title = plain(f" {self._title} ")
+            sheet.border_subtitle = plain(" Esc closes ")
+            yield self.body()
+
+    def body(self) -> Lines:
+        """What is in the frame."""
+        lines = Lines("sheet-lines", marked=False)
+        lines.show_items(
+            [Item(str(i), lambda _, at=at: (at,), live=False) for i, at in enumerate(self._lines)]
+        )
+        return lines
+
+
+class FactSheet(Sheet):
+    """Records in full."""
+
+    def __init__(self, title: str, blocks: Sequence[Sequence[Fact]]) -> None:
+        super().__init__(title, ())
+        self._blocks = blocks
+
+    def body(self) -> Lines:
+        """The facts, wrapped in two columns."""
+        facts = Facts("sheet-lines")
+        facts.show_facts(*self._blocks)
+        return facts
 
 
 def help_sheet(where: str) -> Sheet:
@@ -54,7 +78,7 @@ def help_sheet(where: str) -> Sheet:
         lines.append(_entry(keys, f"{action.title}. {action.help}", width))
     lines.append(Content(""))
     lines += [_entry(motion.shown, motion.help, width) for motion in MOTIONS]
-    return Sheet("Keys", joined_lines(lines))
+    return Sheet("Keys", lines)
 
 
 def legend_sheet() -> Sheet:
@@ -73,17 +97,7 @@ def legend_sheet() -> Sheet:
             lines.append(Content.assemble(sample, "  ", words if row == 0 else ""))
     lines += [Content(""), styled("Fixings that cross the joint", STRONG)]
     lines.append(styled("║  in place        ┊  not established"))
-    return Sheet("Legend", joined_lines(lines))
-
-
-def text_sheet(title: str, blocks: Sequence[Content]) -> Sheet:
-    """Records in full."""
-    return Sheet(title, Content("\n\n").join(blocks))
-
-
-def joined_lines(lines: Sequence[Content]) -> Content:
-    """Lines one below the other, empty ones kept."""
-    return Content("\n").join(lines)
+    return Sheet("Legend", lines)
 
 
 def _entry(keys: str, words: str, width: int) -> Content:

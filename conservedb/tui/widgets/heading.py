@@ -45,8 +45,7 @@ class Heading(Widget):
         examined = self.answer.last_examined
         right = styled("examination not recorded", QUIET)
         if examined is not None:
-            when = examined.date.said
-            right = plain(f"examined {when}, {wording.names(examined.people)}", QUIET)
+            right = plain(wording.examined_words(examined), QUIET)
         where = plain(self.answer.whereabouts or "whereabouts not recorded")
         warned = _warnings(self.answer, max(width - where.cell_length - right.cell_length - 4, 14))
         left = joined((where, warned), "  ")

@@ -51,15 +51,13 @@ def _day_line(words: str) -> Item:
 def _drawer(row: HistoryRow, *, later: bool):  # noqa: ANN202
     def draw(width: int) -> tuple[Content, Content]:
         date = plain(row.date.said, QUIET if later else STRONG)
+        by = plain(wording.hands(row.people), QUIET)
+        doubt = styled("papers disagree" if row.rivals else "", UNSURE)
         sentence = plain(row.sentence, QUIET if later else "")
-        under = [plain(wording.hands(row.people), QUIET)]
-        if row.source is not None:
-            under.append(plain(row.source.ref, QUIET))
-        if row.rivals:
-            under.append(styled("papers disagree", UNSURE))
+        paper = plain(row.source.ref if row.source else "", QUIET)
         return (
-            joined((date, sentence), "  ").truncate(width, ellipsis=True),
-            joined((Content(" "), joined(under, ", ")), " ").truncate(width, ellipsis=True),
+            joined((date, by, doubt), "  ").truncate(width, ellipsis=True),
+            joined((Content(" "), sentence, paper), " ").truncate(width, ellipsis=True),
         )
 
     return draw

@@ -120,6 +120,9 @@ class Lines(ScrollView, can_focus=True):
 
     def action_move(self, by: int) -> None:
         """Up or down by one entry that can hold the cursor."""
+        if self.current is None:
+            self.scroll_relative(y=by, animate=False)
+            return
         index = self.cursor + by
         while 0 <= index < len(self.items) and not self.items[index].live:
             index += by
@@ -130,14 +133,17 @@ class Lines(ScrollView, can_focus=True):
 
     def action_page(self, pages: int) -> None:
         """Up or down by what is in view."""
-        if not self.items:
+        if self.current is None:
+            self.scroll_relative(y=pages * max(self.size.height - 1, 1), animate=False)
             return
         line = self._starts[max(self.cursor, 0)] + pages * max(self.size.height - 1, 1)
         self._place_cursor(self._index_at(line), pages)
 
     def action_edge(self, index: int) -> None:
         """To the first or last entry."""
-        if self.items:
+        if self.current is None:
+            self.scroll_to(y=-index * self._starts[-1], animate=False)
+        else:
             self._place_cursor(index % len(self.items), 1 if index == 0 else -1)
 
     def action_choose(self) -> None:

@@ -52,5 +52,5 @@ class Selected(Vertical):
             self.section.show_facts(part_items(rows, row))
 
     def _head(self, title: str, sentence: str) -> None:
-        self.border_title = plain(title)
+        self.border_title = plain(f" {title} ")
         self.query_one("#summary", Static).update(prose(sentence))

@@ -165,7 +165,7 @@ class TimeRule(Widget, can_focus=True):
             for day in days:
                 year = _year(day)
                 at = self._left + self._column(day) - len(year) // 2
-                if at < 0 or at + len(year) > width:
+                if day == self.first or at < 0 or at + len(year) > width:
                     continue
                 if all(at >= stop or at + len(year) <= begin for begin, stop in taken):
                     placed[at] = styled(year, style if style == QUIET else "")
