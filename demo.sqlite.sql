@@ -1128,7 +1128,6 @@ CREATE TABLE agent (
 	cleared TEXT, 
 	cleared_how TEXT, 
 	note TEXT, 
-	CONSTRAINT ck_agent_cleared_known CHECK (cleared IN ('yes', 'no')), 
 	CONSTRAINT ck_agent_form_known CHECK (form IN ('free', 'swab', 'gel', 'poultice', 'vapour', 'bath')), 
 	CONSTRAINT fk_agent_material_class_id FOREIGN KEY(material_class_id) REFERENCES material_class (id), 
 	CONSTRAINT fk_agent_material_id FOREIGN KEY(material_id) REFERENCES material (id), 
@@ -4514,8 +4513,8 @@ CREATE INDEX ix_layer_intervention_id ON layer (intervention_id);
 CREATE INDEX ix_layer_material_class_id_place_id ON layer (material_class_id, place_id);
 CREATE INDEX ix_layer_material_id_place_id ON layer (material_id, place_id);
 CREATE INDEX ix_layer_place_id_stack ON layer (place_id, stack);
-CREATE INDEX ix_layer_unidentified ON layer (place_id) WHERE material_id IS NULL AND material_class_id IS NULL;
 CREATE INDEX ix_layer_temporary ON layer (place_id) WHERE role IN ('facing', 'temporary support', 'temporary fill', 'temporary consolidant');
+CREATE INDEX ix_layer_unidentified ON layer (place_id) WHERE material_id IS NULL AND material_class_id IS NULL;
 CREATE INDEX ix_warning_until_latest ON warning (until_latest);
 CREATE INDEX ix_layer_candidate_place_id ON layer_candidate (place_id);
 CREATE INDEX ix_removal_intervention_id ON removal (intervention_id);

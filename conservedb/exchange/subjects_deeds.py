@@ -76,7 +76,7 @@ AGENTS = Subject(
         Choice("form", values=treatments.AGENT_FORMS),
         Number("temperature_c", positive=False),
         Number("dwell_min"),
-        Choice("cleared", values=("yes", "no")),
+        Column("cleared"),
         Column("cleared_how"),
         NOTE,
         *RECORD,

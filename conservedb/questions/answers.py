@@ -320,7 +320,10 @@ class HistoryAnswer:
 
 @dataclass(frozen=True, slots=True)
 class Hit:
-    """Something found: `kind` is object, component, place, material, person or source."""
+    """Something found: `kind` is object, component, place, material, person or source.
+
+    On the start screen also treatment, layer or warning, each with its object and mark.
+    """
 
     kind: str
     object: str

@@ -4,8 +4,18 @@ from __future__ import annotations
 
 from collections import defaultdict
 from dataclasses import dataclass
+from typing import Any
 
-from sqlalchemy import BindParameter, ColumnElement, Connection, bindparam, select, union, union_all
+from sqlalchemy import (
+    BindParameter,
+    ColumnElement,
+    Connection,
+    bindparam,
+    func,
+    select,
+    union,
+    union_all,
+)
 from sqlalchemy.sql.selectable import FromClause
 
 from conservedb.knowledge.layers import Bounds
@@ -49,35 +59,42 @@ def _done(table: FromClause) -> list[ColumnElement[str]]:
     ]
 
 
+_PLAIN: dict[str, ColumnElement[Any]] = {
+    "ref": layer.c.ref,
+    "stack": layer.c.stack,
+    "side": blank(layer.c.side),
+    "zone": blank(layer.c.zone),
+    "role": blank(layer.c.role),
+    "material": material.c.key,
+    "material_name": blank(
+        func.coalesce(
+            material.c.name,
+            material.c.key,
+            material_class.c.name,
+            material_class.c.key,
+            layer.c.material_words,
+        )
+    ),
+    "material_words": blank(layer.c.material_words),
+    "material_class": blank(material_class.c.key),
+    "origin": blank(layer.c.origin),
+    "coverage": blank(layer.c.coverage),
+    "concentration": blank(layer.c.concentration),
+    "carrier": blank(layer.c.carrier),
+    "dry": blank(layer.c.dry),
+    "identified": blank(layer.c.identified),
+    "significance": blank(layer.c.significance),
+    "significance_by": blank(person.c.name),
+    "note": blank(layer.c.note),
+}
+"""The fields of `answers.Layer` that are columns, in its order."""
+
 LAYERS = Question(
     select(
+        *(column.label(name) for name, column in _PLAIN.items()),
         layer.c.id,
         layer.c.place_id,
         layer.c.intervention_id,
-        layer.c.ref,
-        layer.c.stack,
-        material.c.key.label("material"),
-        blank(material.c.name).label("material_name"),
-        blank(material_class.c.key).label("material_class"),
-        blank(material_class.c.name).label("class_name"),
-        blank(person.c.name).label("significance_by"),
-        *(
-            blank(layer.c[name]).label(name)
-            for name in (
-                "side",
-                "zone",
-                "role",
-                "material_words",
-                "origin",
-                "coverage",
-                "concentration",
-                "carrier",
-                "dry",
-                "identified",
-                "significance",
-                "note",
-            )
-        ),
         *(layer.c[name] for name in BOUNDS),
         *dated(layer, "date"),
         *dated(intervention, "date", "done"),
@@ -157,6 +174,7 @@ STATEMENTS = (
     _HANDS,
     *_STATED.questions,
 )
+PLAIN = len(_PLAIN)
 AT_BOUNDS = LAYERS.at("came_from")
 AT_LAID = tuple(LAYERS.at(n) for n in ("date_words", "done_words", "paper_ref", "why_ref"))
 AT_TAKEN = tuple(_REMOVALS.at(n) for n in ("date_words", "done_words", "paper_ref", "why_ref"))

@@ -29,6 +29,7 @@ from conservedb.questions.layer_records import (
     AT_LOOKED_IN,
     AT_TAKEN,
     LAYERS,
+    PLAIN,
     LayerEvidence,
     gathered,
 )
@@ -63,25 +64,8 @@ def _layer(
     removed = [_removed(taken, evidence.hands) for taken in evidence.removals.get(row.id, ())]
     rivals = _rivals(row, evidence)
     mask = possible(own, on.last)
-    return Layer(
-        ref=row.ref,
-        stack=row.stack,
-        side=row.side,
-        zone=row.zone,
-        role=row.role,
-        material=row.material,
-        material_name=_material_name(row),
-        material_words=row.material_words,
-        material_class=row.material_class,
-        origin=row.origin,
-        coverage=row.coverage,
-        concentration=row.concentration,
-        carrier=row.carrier,
-        dry=row.dry,
-        identified=row.identified,
-        significance=row.significance,
-        significance_by=row.significance_by,
-        note=row.note,
+    return Layer(  # type: ignore[misc]
+        *row[:PLAIN],  # the plain fields, in the order of the class
         state="uncertain" if candidates else state(mask),
         possible=names(mask),
         by_side={side: _state(of, on.last) for side, of in sides.items()},
@@ -104,13 +88,6 @@ def _layer(
         settle=_settle(own, on.last, known, candidates),
         came=(own.came_from, own.came_to),
     )
-
-
-def _material_name(row: Row) -> str:
-    """The name of the material; of its class where only that is known; else words as found."""
-    if row.material:
-        return str(row.material_name or row.material)
-    return str(row.class_name or row.material_class or row.material_words)
 
 
 def _state(of: Bounds, day: int) -> State:

@@ -8,6 +8,7 @@ from operator import itemgetter
 
 from sqlalchemy import (
     BindParameter,
+    ColumnElement,
     Connection,
     bindparam,
     exists,
@@ -60,7 +61,7 @@ _BEGUN = _TREATMENTS.at("begun_words")
 
 _listed_roles = ", ".join(f"'{role}'" for role in TEMPORARY_ROLES)
 # Written out, not as parameters: only so does SQLite use the partial index on these roles.
-_is_temporary = literal_column(f"layer.role IN ({_listed_roles})")
+_is_temporary: ColumnElement[bool] = literal_column(f"layer.role IN ({_listed_roles})")
 _TEMPORARY = Question(
     select(
         object_.c.number.label("object"),

@@ -50,6 +50,14 @@ Condition = ColumnElement[bool]
 _ID: BindParameter[int] = bindparam("id")
 _DAY: BindParameter[int] = bindparam("day")
 _UNSURE = ("inferred", "unknown")
+_MASK = mask_at(layer.c, _DAY)
+_SURE = and_(
+    layer.c.place_id.is_not(None),
+    is_one(_MASK),
+    *(blank(layer.c.identified) != word for word in _UNSURE),
+    ~rests_on_qualified(layer.c, _MASK),
+)
+"""Whether place, state, dates and identity of a layer are all sure."""
 
 
 class Asked:
@@ -89,14 +97,7 @@ class Asked:
                 statement.c.layer_id.is_not(None),
             ),
         )
-        mask = mask_at(layer.c, _DAY)
-        certain = and_(
-            layer.c.place_id.is_not(None),
-            is_one(mask),
-            *(blank(layer.c.identified) != word for word in _UNSURE),
-            ~rests_on_qualified(layer.c, mask),
-            self._meant(layer.c.material_id, layer.c.material_class_id),
-        )
+        certain = and_(_SURE, self._meant(layer.c.material_id, layer.c.material_class_id))
         return (
             select(
                 blank(object_.c.number).label("object"),
@@ -106,7 +107,7 @@ class Asked:
                 blank(layer.c.material_words).label("material_words"),
                 blank(layer.c.role).label("role"),
                 blank(layer.c.identified).label("identified"),
-                mask.label("mask"),
+                _MASK.label("mask"),
                 case((certain, literal_column("1")), else_=literal_column("0")).label("certain"),
                 case(
                     (layer_candidate.c.place_id.is_(None), literal_column("0")),

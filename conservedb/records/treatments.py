@@ -135,7 +135,6 @@ agent = record_table(
         ["object_id", "intervention_id"], ["intervention.object_id", "intervention.id"]
     ),
     one_of("form", AGENT_FORMS),
-    one_of("cleared", ("yes", "no")),
     Index(None, "intervention_id"),
     Index(None, "material_id"),
     Index(None, "material_class_id"),

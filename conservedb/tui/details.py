@@ -12,6 +12,7 @@ from conservedb.questions.answers import (
     Layer,
     ObjectAnswer,
     PlaceAnswer,
+    Residue,
     Rival,
     Side,
     Warning_,
@@ -139,6 +140,18 @@ def event_facts(row: HistoryRow) -> Iterator[Fact]:
     yield "note", row.note
 
 
+def residue_facts(residue: Residue) -> Iterator[Fact]:
+    """An agent that may have left something behind."""
+    yield "agent", residue.material_name or "not recorded"
+    yield "used", residue.date.said
+    yield "concentration", residue.concentration
+    yield "form", residue.form
+    yield "cleared", residue.cleared or "not recorded"
+    yield "intervention", residue.intervention
+    yield "source", wording.source_words(residue.source)
+    yield "note", residue.note
+
+
 def warning_facts(warning: Warning_) -> Iterator[Fact]:
     """A hazard or a limit on handling."""
     yield "warning", warning.text
@@ -197,10 +210,24 @@ def _by(words: str, who: str) -> str:
     return f"{words}, says {who}" if words and who else words or "not recorded"
 
 
-def band_details(band: Layer | Fixing | Side, answer: PlaceAnswer) -> tuple[str, Iterator[Fact]]:
-    """Title and facts of a line of the section."""
-    if isinstance(band, Layer):
-        return f"{wording.layer_name(band)} ({band.ref})", layer_facts(band)
-    if isinstance(band, Fixing):
-        return f"{band.component}  {band.name}".strip(), fixing_facts(band)
-    return f"{band.component}  {band.name}".strip(), side_facts(band, answer)
+Record = Layer | Fixing | Side | Residue | Warning_ | HistoryRow | ComponentRow
+"""What a line of a panel may stand for."""
+
+
+def details_of(record: Record, place: PlaceAnswer | None) -> tuple[str, Iterator[Fact]]:
+    """Title and facts of a record."""
+    match record:
+        case Layer():
+            return f"{wording.layer_name(record)} ({record.ref})", layer_facts(record)
+        case Fixing():
+            return f"{record.component}  {record.name}", fixing_facts(record)
+        case Residue():
+            return f"{record.material_name} ({record.ref})", residue_facts(record)
+        case Warning_():
+            return f"Warning: {record.kind}", warning_facts(record)
+        case HistoryRow():
+            return f"{record.date.said}", event_facts(record)
+        case ComponentRow():
+            return f"{record.mark}  {record.name}", part_facts(record)
+    assert place is not None
+    return f"{record.component}  {record.name}", side_facts(record, place)

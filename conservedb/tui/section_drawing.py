@@ -86,7 +86,7 @@ def frame_of(answer: PlaceAnswer, shown: Sequence[Layer], width: int) -> Frame:
 
 def section_items(answer: PlaceAnswer, width: int, *, show_gone: bool) -> list[Item]:
     """The entries of the section of a place, for a list of `width` cells."""
-    shown = [one for one in answer.layers if show_gone or one.state not in OUT_OF_SIGHT]
+    shown = [one for one in answer.layers if show_gone or wording.standing(one) not in OUT_OF_SIGHT]
     frame = frame_of(answer, shown, width)
     items = [_caption(answer, frame)]
     if answer.kind == "joint":
@@ -96,12 +96,11 @@ def section_items(answer: PlaceAnswer, width: int, *, show_gone: bool) -> list[I
         items += bands or [_nothing(frame)]
         items += [_substrate(side, frame, answer) for side in answer.sides]
     items += _fixing_items(answer, width, show_gone=show_gone)
+    items += _residue_items(answer, width)
     return items + _left_out(answer, show_gone=show_gone)
 
 
-def _joint_items(
-    answer: PlaceAnswer, shown: Sequence[Layer], frame: Frame
-) -> list[Item]:
+def _joint_items(answer: PlaceAnswer, shown: Sequence[Layer], frame: Frame) -> list[Item]:
     """Side A, what stayed on it, the joint zone by zone, what stayed on B, side B."""
     between = sorted(
         (one for one in shown if not _parted(one)),
@@ -169,13 +168,13 @@ def _drawing(layer: Layer, frame: Frame, line: int) -> Content:
     """The hatched part of one line of a layer."""
     hatch = hatch_of(layer.role)
     cells = [
-        drawn(hatch, width, line, layer.state, layer.coverage)
+        drawn(hatch, width, line, wording.standing(layer), layer.coverage)
         if zone == (layer.zone or "face")
         else " " * width
         for zone, width in frame.zones
     ]
     shafts = "".join(f" {_shaft(one)}" for one in frame.fixings)
-    quiet = layer.state in OUT_OF_SIGHT
+    quiet = wording.standing(layer) in OUT_OF_SIGHT
     letter = layer.side if line == 0 and layer.side and not _parted(layer) else ""
     return joined(
         (
@@ -199,7 +198,7 @@ def _band(layer: Layer, frame: Frame) -> Item:
 def band_words(layer: Layer, frame: Frame) -> list[Content]:
     """The lines of words beside a band: name, state, how it came, and remarks."""
     room, name = frame.room, _name(layer)
-    state = plain(wording.layer_state(layer), STATE_STYLES.get(layer.state, QUIET))
+    state = plain(wording.layer_state(layer), STATE_STYLES.get(wording.standing(layer), QUIET))
     came = plain(wording.laid_words(layer), QUIET)
     if frame.names:
         start = name.truncate(frame.names, ellipsis=True)
@@ -216,7 +215,9 @@ def band_words(layer: Layer, frame: Frame) -> list[Content]:
 
 def _name(layer: Layer) -> Content:
     """Material and concentration."""
-    name = plain(wording.layer_name(layer), QUIET if layer.state in OUT_OF_SIGHT else STRONG)
+    name = plain(
+        wording.layer_name(layer), QUIET if wording.standing(layer) in OUT_OF_SIGHT else STRONG
+    )
     return joined((name, plain(layer.concentration, QUIET)), ", ")
 
 
@@ -250,11 +251,11 @@ def _shaft(fixing: Fixing) -> str:
 
 def _fixing(fixing: Fixing, width: int) -> Item:
     """A fixing: its sign in the drawing, name, material and making, state."""
-    mark = joined((styled(_shaft(fixing), SUBSTRATE.style), plain(fixing.component, STRONG)), " ")
-    name = joined((mark, plain(fixing.name or fixing.kind)), " ")
+    doubtful = _shaft(fixing) == SHAFTS["doubtful"]
+    sign = styled(_shaft(fixing), SUBSTRATE.style)
+    name = joined((sign, plain(fixing.component, STRONG), plain(fixing.name or fixing.kind)), " ")
     material = fixing.material or "material not recorded"
     detail = plain(f"{material}, {wording.made_words(fixing.made)}", QUIET)
-    doubtful = _shaft(fixing) == SHAFTS["doubtful"]
     state = plain(wording.fixing_state(fixing), UNSURE if doubtful else "")
     if sum(one.cell_length for one in (name, detail, state)) + 6 <= width:
         lines = [two_ends(joined((name, detail), "  "), state, width)]
@@ -266,41 +267,33 @@ def _fixing(fixing: Fixing, width: int) -> Item:
     return Item(f"fixing:{fixing.component}", lambda _: shown, height=len(shown))
 
 
-def _shaft(fixing: Fixing) -> str:
-    """How a fixing is drawn: firm only where it is there and somebody has seen or set it."""
-    if fixing.state in OUT_OF_SIGHT:
-        return SHAFTS["gone"]
-    doubtful = fixing.state == "uncertain" or fixing.known_from in ("suspected", "picture only")
-    return SHAFTS["doubtful" if doubtful else "present"]
-
-
-def _fixing(fixing: Fixing, width: int) -> Item:
-    sign = _shaft(fixing)
-    style = UNSURE if fixing.state == "uncertain" or fixing.known_from == "suspected" else CERTAIN
-    name = joined(
-        (
-            styled(sign, SUBSTRATE.style),
-            plain(fixing.component, STRONG),
-            plain(fixing.name or fixing.kind),
-        ),
-        " ",
-    )
-    material = fixing.material or "material not recorded"
-    detail = plain(f"  {material}, {wording.made_words(fixing.made)}", QUIET)
-    state = plain(wording.fixing_state(fixing), style)
-    if name.cell_length + state.cell_length + 2 <= width:
-        lines = (two_ends(name, state, width), detail.truncate(width, ellipsis=True))
-    else:
-        tail = joined((detail, state), "; ")
-        lines = (name.truncate(width, ellipsis=True), tail.truncate(width, ellipsis=True))
-    return Item(f"fixing:{fixing.component}", lambda _: lines, height=2)
+def _residue_items(answer: PlaceAnswer, width: int) -> list[Item]:
+    """Agents used here that nobody is on record as having cleared away."""
+    if not answer.residues:
+        return []
+    heading = styled("possible residues: agents not shown to have been cleared", QUIET)
+    items = [Item("residues", lambda _: (EMPTY_LINE, heading), height=2, live=False)]
+    for residue in answer.residues:
+        name = joined(
+            (
+                plain(residue.material_name or "agent not recorded", STRONG),
+                plain(residue.concentration, QUIET),
+            ),
+            ", ",
+        )
+        cleared = "not cleared" if residue.cleared == "no" else "clearing not recorded"
+        how = plain(", ".join(one for one in (residue.form, residue.date.said) if one), QUIET)
+        line = two_ends(joined((name, how), "  "), plain(cleared, UNSURE), width)
+        items.append(Item(f"residue:{residue.ref}", lambda _, line=line: (line,)))
+    return items
 
 
 def _left_out(answer: PlaceAnswer, *, show_gone: bool) -> list[Item]:
     """How many layers and fixings are kept out of the drawing, and the key that shows them."""
     if show_gone:
         return []
-    things = [one.state for one in (*answer.layers, *answer.fixings)]
+    things = [wording.standing(one) for one in answer.layers]
+    things += [one.state for one in answer.fixings]
     counts = [
         f"{things.count(state)} {words}"
         for state, words in (("gone", wording.GONE), ("not yet", "not yet there"))

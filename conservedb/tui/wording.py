@@ -104,14 +104,22 @@ def state_word(state: str, origin: str = "applied") -> str:
     return {"present": IN_PLACE, "reduced": REDUCED, "gone": GONE}.get(state, UNSURE)
 
 
+def standing(layer: Layer) -> str:
+    """The state to draw: one that is not there at any place it may lie at is not in doubt."""
+    if layer.state == "uncertain" and layer.possible in (("not yet",), ("gone",)):
+        return layer.possible[0]
+    return layer.state
+
+
 def layer_state(layer: Layer) -> str:
     """The state of a layer on the asked day, with what it rests on where it is in place."""
-    if layer.state == "present":
+    state = standing(layer)
+    if state == "present":
         seen = layer.last_seen
         if seen is not None and seen.result == "seen":
             return f"{IN_PLACE}, seen {seen.date.said}"
         return f"{IN_PLACE} (on record)"
-    return state_word(layer.state, layer.origin)
+    return state_word(state, layer.origin)
 
 
 def possible_words(layer: Layer) -> str:
@@ -143,7 +151,7 @@ def remarks(layer: Layer) -> list[str]:
     words = []
     if len(layer.possible) > 1:
         words.append(f"{possible_words(layer)}")
-    if layer.candidates:
+    if layer.candidates and standing(layer) == "uncertain":
         words.append(f"recorded for {' or '.join(layer.candidates)}: where, {UNSURE}")
     if layer.remains:
         split = layer.remains.removeprefix("possibly ")

@@ -426,7 +426,6 @@ def upgrade() -> None:
         sa.Column("cleared", sa.Text(), nullable=True),
         sa.Column("cleared_how", sa.Text(), nullable=True),
         sa.Column("note", sa.Text(), nullable=True),
-        sa.CheckConstraint("cleared IN ('yes', 'no')", name=op.f("ck_agent_cleared_known")),
         sa.CheckConstraint(
             "form IN ('free', 'swab', 'gel', 'poultice', 'vapour', 'bath')",
             name=op.f("ck_agent_form_known"),
@@ -855,14 +854,6 @@ def upgrade() -> None:
     )
     op.create_index(op.f("ix_layer_place_id_stack"), "layer", ["place_id", "stack"], unique=False)
     op.create_index(
-        "ix_layer_unidentified",
-        "layer",
-        ["place_id"],
-        unique=False,
-        sqlite_where=sa.text("material_id IS NULL AND material_class_id IS NULL"),
-        postgresql_where=sa.text("material_id IS NULL AND material_class_id IS NULL"),
-    )
-    op.create_index(
         "ix_layer_temporary",
         "layer",
         ["place_id"],
@@ -873,6 +864,14 @@ def upgrade() -> None:
         postgresql_where=sa.text(
             "role IN ('facing', 'temporary support', 'temporary fill', 'temporary consolidant')"
         ),
+    )
+    op.create_index(
+        "ix_layer_unidentified",
+        "layer",
+        ["place_id"],
+        unique=False,
+        sqlite_where=sa.text("material_id IS NULL AND material_class_id IS NULL"),
+        postgresql_where=sa.text("material_id IS NULL AND material_class_id IS NULL"),
     )
     op.create_table(
         "warning",

@@ -179,18 +179,23 @@ class ObjectScreen(Asking[None]):
         self.query_one(TimeRule).show_span(first, self.today.last, days)
 
     def _show_details(self) -> None:
-        aside, section = self.query_one(Aside), self.query_one(Section)
-        if self.place is not None and section.band is not None:
-            aside.show_facts(*details.band_details(section.band, self.place))
+        aside, record = self.query_one(Aside), self._record()
+        if record is not None:
+            aside.show_facts(*details.details_of(record, self.place))
         elif self.place is not None:
             aside.show_facts(f"About {self.place.place}", details.place_facts(self.place))
-        elif self.object is not None and self.row is not None:
-            mark = self.row.mark
-            part = next((one for one in self.object.components if one.mark == mark), None)
-            if part is None:
-                aside.show_facts("About the object", details.object_facts(self.object))
-            else:
-                aside.show_facts(f"About {part.mark}", details.part_facts(part))
+        elif self.object is not None:
+            aside.show_facts("About the object", details.object_facts(self.object))
+
+    def _record(self) -> details.Record | None:
+        """What the cursor of the section rests on, or the selected part."""
+        section = self.query_one(Section)
+        if self.place is not None or self.object is None:
+            return section.band
+        key = section.current.key if section.current else ""
+        warning = next((w for w in self.object.warnings if key == f"warning:{w.ref}"), None)
+        mark = self.row.mark if self.row else ""
+        return warning or next((c for c in self.object.components if c.mark == mark), None)
 
     def refuse(self, sentence: str) -> None:
         """Show why there is no answer; in the line for the day while that is used."""
@@ -302,7 +307,8 @@ class ObjectScreen(Asking[None]):
         row = history.row_of(history.current.key) if history.current else None
         aside = self.query_one(Aside)
         if history.has_focus and row is not None:
-            self.app.push_screen(FactSheet("Event", [tuple(details.event_facts(row))]))
+            title, facts = details.details_of(row, self.place)
+            self.app.push_screen(FactSheet(title, [tuple(facts)]))
         else:
             self.app.push_screen(FactSheet(aside.title, [aside.facts]))
 

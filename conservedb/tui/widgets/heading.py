@@ -43,7 +43,7 @@ class Heading(Widget):
         assert self.answer is not None
         width = self.size.width
         examined = self.answer.last_examined
-        right = styled("examination not recorded", QUIET)
+        right = styled("no examination on record", QUIET)
         if examined is not None:
             right = plain(wording.examined_words(examined), QUIET)
         where = plain(self.answer.whereabouts or "whereabouts not recorded")

@@ -22,18 +22,18 @@ class History(Lines):
     def show_history(self, answer: HistoryAnswer, on: AsOf, *, is_today: bool) -> None:
         """Show the events; those certainly after `on` are quiet, below a line for that day."""
         self.rows = answer.rows
+        after = [row.date.recorded and row.date.earliest > on.last for row in answer.rows]
         items = [
-            Item(f"{i}", _drawer(row, later=row.date.recorded and row.date.earliest > on.last), 2)
-            for i, row in enumerate(answer.rows)
+            Item(str(index), _drawer(row, later=later), 2)
+            for index, (row, later) in enumerate(zip(answer.rows, after, strict=True))
         ]
+        by_then = after.index(True) if True in after else len(items)
         if not items:
             words = styled("nothing is on record here", QUIET)
             items = [Item("none", lambda _: (words,), live=False)]
         elif not is_today:
-            after = [row.date.recorded and row.date.earliest > on.last for row in answer.rows]
-            index = after.index(True) if True in after else len(items)
-            items.insert(index, _day_line(wording.as_of_words(on)))
-        self.show_items(items)
+            items.insert(by_then, _day_line(wording.as_of_words(on)))
+        self.show_items(items, str(max(by_then - 1, 0)))
 
     def row_of(self, key: str) -> HistoryRow | None:
         """The event behind an entry."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from textual.events import Resize
 
-from conservedb.questions.answers import Fixing, Layer, PlaceAnswer, Side
+from conservedb.questions.answers import Fixing, Layer, PlaceAnswer, Residue, Side
 from conservedb.tui.section_drawing import section_items
 from conservedb.tui.widgets.lines import Item, Lines
 
@@ -35,18 +35,18 @@ class Section(Lines):
             self._draw_bands()
 
     @property
-    def band(self) -> Layer | Fixing | Side | None:
+    def band(self) -> Layer | Fixing | Side | Residue | None:
         """The record behind the entry under the cursor."""
         if self.current is None or self.answer is None:
             return None
         kind, _, name = self.current.key.partition(":")
-        if kind == "layer":
-            return next((one for one in self.answer.layers if one.ref == name), None)
-        if kind == "fixing":
-            return next((one for one in self.answer.fixings if one.component == name), None)
-        if kind == "side":
-            return next((one for one in self.answer.sides if one.side == name), None)
-        return None
+        records: dict[str, dict[str, Layer | Fixing | Side | Residue]] = {
+            "layer": {one.ref: one for one in self.answer.layers},
+            "fixing": {one.component: one for one in self.answer.fixings},
+            "residue": {one.ref: one for one in self.answer.residues},
+            "side": {one.side: one for one in self.answer.sides},
+        }
+        return records.get(kind, {}).get(name)
 
     def _draw_bands(self) -> None:
         if self.answer is None or not self.room:
