@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from textual.binding import Binding
+from textual.binding import Binding, BindingType
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,6 +34,12 @@ class Action:
     help: str
     where: str = "anywhere"
     rank: int = 0
+
+    @property
+    def others(self) -> tuple[str, ...]:
+        """Further keys, as they are written on the screen."""
+        written = {"question_mark": "?", "q": "q"}
+        return tuple(written[key] for key in self.keys[1:])
 
     @property
     def target(self) -> str:
@@ -95,7 +101,7 @@ ACTIONS = (
         "d",
         "day",
         "Go to a day",
-        "Type any date, in words or EDTF: 14 June 1950, before 1899, 193X. All panels show that day.",
+        "Type any date, in words or EDTF: 14 June 1950, May 1934, 193X. All panels show that day.",
         "object",
         5,
     ),
@@ -180,26 +186,29 @@ ACTIONS = (
         "actions",
         "All actions",
         "A list of all actions, to be chosen by name.",
+        rank=9,
     ),
     Action(
         "quit",
-        ("q", "ctrl+q"),
-        "q",
+        ("ctrl+q", "q"),
+        "Ctrl+Q",
         "quit",
         "Quit",
-        "Leave the program. Nothing needs saving. Ctrl+Q works in a line of text too.",
+        "Leave the program. Nothing needs saving. A plain q does the same outside a line of text.",
+        rank=8,
     ),
 )
 
 MOTIONS = (
-    Motion("Tab  Shift+Tab", "go to the next panel, or the one before"),
-    Motion("Up  Down", "move in a list; PgUp, PgDn, Home and End move further"),
-    Motion("Right  Left", "unfold or fold a part of the tree; on the time rule, step in time"),
+    Motion("Tab, Shift+Tab", "go to the next panel, or the one before"),
+    Motion("Up, Down", "move in a list; PgUp, PgDn, Home and End move further"),
+    Motion("Right, Left", "unfold or fold a part of the tree; on the time rule, step in time"),
     Motion(
         "Enter", "open what is found; go from the tree into the section; go to a day of the history"
     ),
     Motion(
-        "Mouse", "click a line to select it, the time rule to go to a day, a key below to use it"
+        "Mouse",
+        "click a line to select it, and again to open it; click the time rule, or a key below",
     ),
 )
 
@@ -209,7 +218,7 @@ def actions_of(where: str) -> tuple[Action, ...]:
     return tuple(one for one in ACTIONS if one.where in (where, "screens", "anywhere"))
 
 
-def bindings(where: str) -> list[Binding]:
+def bindings(where: str) -> list[BindingType]:
     """Bindings of the actions that belong to exactly this place."""
     return [
         Binding(",".join(action.keys), action.name, action.label, show=False)

@@ -16,8 +16,6 @@ from conservedb.tui.screens.start import StartScreen
 from conservedb.tui.theme import IN_ANSI, NAME, OWN, THEME
 
 if TYPE_CHECKING:
-    from collections.abc import Callable
-
     from textual.command import Provider
 
     from conservedb.tui.reading import Reading
@@ -33,8 +31,9 @@ class ConservedbApp(App[None]):
     """Reads one database."""
 
     TITLE = "conservedb"
+    CSS_PATH = "screens/start.tcss"
     BINDINGS = bindings("anywhere")
-    COMMANDS: set[type[Provider] | Callable[[], type[Provider]]] = {_palette}  # noqa: RUF012
+    COMMANDS = {_palette}  # noqa: RUF012
     COMMAND_PALETTE_BINDING = "ctrl+p"
 
     def __init__(self, reading: Reading) -> None:

@@ -18,6 +18,7 @@ from conservedb.questions.answers import (
     Warning_,
     When,
 )
+from conservedb.questions.wording import hands
 from conservedb.tui import wording
 
 Fact = tuple[str, str]
@@ -129,7 +130,7 @@ def event_facts(row: HistoryRow) -> Iterator[Fact]:
     if row.date.recorded:
         yield "between", wording.bounds_words(row.date)
         yield "", wording.flag_words(row.date)
-    yield "by", wording.hands(row.people)
+    yield "by", hands(row.people)
     for detail in row.detail:
         yield "", detail
     yield "treatment", row.treatment
@@ -175,7 +176,7 @@ def _where(layer: Layer) -> str:
 
 
 def _deed(deed: Deed, verb: str) -> str:
-    words = f"{verb} {deed.date.said}, {wording.hands(deed.people)}".strip()
+    words = f"{verb} {deed.date.said}, {hands(deed.people)}".strip()
     kind = _of(deed.kind, deed.technique)
     return "; ".join(one for one in (words, kind, _papers(deed)) if one)
 

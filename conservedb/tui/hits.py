@@ -9,7 +9,7 @@ from textual.content import Content
 
 from conservedb.questions.answers import Hit, StartAnswer
 from conservedb.tui.text import QUIET, STRONG, joined, plain, styled, two_ends
-from conservedb.tui.widgets.lines import Item
+from conservedb.tui.widgets.lines import Drawer, Item, line_item
 
 KINDS = (
     ("object", "Objects"),
@@ -77,10 +77,10 @@ def _heading(group: Group, *, first: bool) -> Item:
     if not group.hits:
         title = joined((title, styled(f"  {group.empty}", QUIET)))
     lines = (*above, title)
-    return Item(f"heading:{group.title}", lambda _: lines, len(lines), live=False)
+    return line_item(f"heading:{group.title}", *lines)
 
 
-def _drawer(hit: Hit):  # noqa: ANN202
+def _drawer(hit: Hit) -> Drawer:
     def draw(width: int) -> tuple[Content]:
         number = plain(hit.object, STRONG if not hit.mark else "")
         left = [_column(number, NUMBER_WIDTH)] if hit.object else []

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 from threading import Lock
-from typing import TYPE_CHECKING, Any, Protocol
+from typing import TYPE_CHECKING, Protocol, TypeVar
 
 if TYPE_CHECKING:
     from sqlalchemy import Connection, Engine
@@ -21,6 +21,9 @@ if TYPE_CHECKING:
         PlaceAnswer,
         StartAnswer,
     )
+
+
+Answer = TypeVar("Answer")
 
 
 class Unanswered(Exception):
@@ -114,7 +117,7 @@ class Database:
 
         return self._ask(lambda connection: history(connection, number, mark))
 
-    def _ask(self, question: Callable[[Connection], Any]) -> Any:
+    def _ask(self, question: Callable[[Connection], Answer]) -> Answer:
         """Put a question to one unchanging state of the file.
 
         Raises:

@@ -25,7 +25,7 @@ from conservedb.tui.text import (
     styled,
     two_ends,
 )
-from conservedb.tui.widgets.lines import Item
+from conservedb.tui.widgets.lines import Drawer, Item, line_item
 
 ZONE_ORDER = ("face", "core", "edge")
 MOST_SHAFTS = 5
@@ -142,13 +142,13 @@ def _caption(answer: PlaceAnswer, frame: Frame) -> Item:
         columns = " ".join(zone.ljust(width)[:width] for zone, width in frame.zones)
     over = "  " + columns.ljust(frame.left - 2)
     line = joined((styled(over, QUIET), plain(order, QUIET)))
-    return Item("caption", lambda _: (line,), live=False)
+    return line_item("caption", line)
 
 
 def _nothing(frame: Frame) -> Item:
     words = styled("nothing on record lies here on this day", QUIET)
     line = joined((Content(" " * frame.left), words))
-    return Item("nothing", lambda _: (line,), live=False)
+    return line_item("nothing", line)
 
 
 def _substrate(side: Side, frame: Frame, answer: PlaceAnswer) -> Item:
@@ -161,7 +161,7 @@ def _substrate(side: Side, frame: Frame, answer: PlaceAnswer) -> Item:
     name = plain(f"{side.component} {side.name}".strip(), STRONG)
     material = plain(side.material or "material not recorded", QUIET)
     line = joined((styled(letter, STRONG), drawing, joined((name, material), "  ")))
-    return Item(f"side:{side.side}", lambda _: (line,))
+    return Item(f"side:{side.side}", _always(line))
 
 
 def _drawing(layer: Layer, frame: Frame, line: int) -> Content:
@@ -228,7 +228,7 @@ def _echo(layer: Layer, frame: Frame, side: str) -> Item:
     )
     words = plain(f"{wording.layer_name(layer)}, {where}", QUIET)
     line = joined((_drawing(layer, frame, 1), words))
-    return Item(f"echo:{side}:{layer.ref}", lambda _: (line,), live=False)
+    return line_item(f"echo:{side}:{layer.ref}", line)
 
 
 def _fixing_items(answer: PlaceAnswer, width: int, *, show_gone: bool) -> list[Item]:
@@ -237,8 +237,12 @@ def _fixing_items(answer: PlaceAnswer, width: int, *, show_gone: bool) -> list[I
     if not shown:
         return []
     heading = styled("fixings across the joint", QUIET)
-    head = Item("fixings", lambda _: (EMPTY_LINE, heading), height=2, live=False)
+    head = line_item("fixings", EMPTY_LINE, heading)
     return [head, *(_fixing(one, width) for one in shown)]
+
+
+def _always(line: Content) -> Drawer:
+    return lambda _: (line,)
 
 
 def _shaft(fixing: Fixing) -> str:
@@ -272,7 +276,7 @@ def _residue_items(answer: PlaceAnswer, width: int) -> list[Item]:
     if not answer.residues:
         return []
     heading = styled("possible residues: agents not shown to have been cleared", QUIET)
-    items = [Item("residues", lambda _: (EMPTY_LINE, heading), height=2, live=False)]
+    items = [line_item("residues", EMPTY_LINE, heading)]
     for residue in answer.residues:
         name = joined(
             (
@@ -284,7 +288,7 @@ def _residue_items(answer: PlaceAnswer, width: int) -> list[Item]:
         cleared = "not cleared" if residue.cleared == "no" else "clearing not recorded"
         how = plain(", ".join(one for one in (residue.form, residue.date.said) if one), QUIET)
         line = two_ends(joined((name, how), "  "), plain(cleared, UNSURE), width)
-        items.append(Item(f"residue:{residue.ref}", lambda _, line=line: (line,)))
+        items.append(Item(f"residue:{residue.ref}", _always(line)))
     return items
 
 
@@ -302,4 +306,4 @@ def _left_out(answer: PlaceAnswer, *, show_gone: bool) -> list[Item]:
     if not counts:
         return []
     line = styled(f"not drawn: {', '.join(counts)} (g shows them)", QUIET)
-    return [Item("left-out", lambda _: (EMPTY_LINE, line), height=2, live=False)]
+    return [line_item("left-out", EMPTY_LINE, line)]

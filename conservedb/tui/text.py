@@ -6,7 +6,7 @@ from collections.abc import Iterable
 
 from textual.content import Content
 
-from conservedb.tui._show import show
+from conservedb.questions.display import show
 
 QUIET = "$quiet"
 STRONG = "bold"

@@ -10,6 +10,7 @@ from textual.binding import Binding
 from textual.containers import Vertical
 from textual.screen import ModalScreen
 
+from conservedb.questions.answers import Hit
 from conservedb.tui.asking import Asking
 from conservedb.tui.text import plain
 from conservedb.tui.widgets.find_panel import FindPanel
@@ -18,7 +19,7 @@ if TYPE_CHECKING:
     from conservedb.tui.reading import Reading
 
 
-class FindSheet(Asking["Hit | None"], ModalScreen["Hit | None"]):
+class FindSheet(Asking[Hit | None], ModalScreen[Hit | None]):
     """Finds anything; what belongs to the object behind it comes first. Answers with a hit."""
 
     CSS_PATH = "find.tcss"

@@ -13,9 +13,9 @@ from textual.screen import ModalScreen
 from conservedb.tui.actions import MOTIONS, actions_of
 from conservedb.tui.details import Fact
 from conservedb.tui.hatching import LEGEND, drawn
-from conservedb.tui.text import STRONG, joined, plain, styled
+from conservedb.tui.text import STRONG, plain, styled
 from conservedb.tui.widgets.facts import Facts
-from conservedb.tui.widgets.lines import Item, Lines
+from conservedb.tui.widgets.lines import Lines, line_item
 
 SAMPLE = 12
 STATES = (
@@ -49,9 +49,7 @@ class Sheet(ModalScreen[None]):
     def body(self) -> Lines:
         """What is in the frame."""
         lines = Lines("sheet-lines", marked=False)
-        lines.show_items(
-            [Item(str(i), lambda _, at=at: (at,), live=False) for i, at in enumerate(self._lines)]
-        )
+        lines.show_items([line_item(str(i), line) for i, line in enumerate(self._lines)])
         return lines
 
 
@@ -70,15 +68,13 @@ class FactSheet(Sheet):
 
 
 def help_sheet(where: str) -> Sheet:
-    """Every key of a screen."""
-    width = max(len(motion.shown) for motion in MOTIONS) + 2
-    lines: list[Content] = []
-    for action in actions_of(where):
-        keys = ", ".join(dict.fromkeys((action.shown, *_other_keys(action.keys, action.shown))))
-        lines.append(_entry(keys, f"{action.title}. {action.help}", width))
-    lines.append(Content(""))
-    lines += [_entry(motion.shown, motion.help, width) for motion in MOTIONS]
-    return Sheet("Keys", lines)
+    """Every key of a screen ("start" or "object")."""
+    actions = [
+        (", ".join((one.shown, *one.others)), f"{one.title}. {one.help}")
+        for one in actions_of(where)
+    ]
+    motions = [(one.shown, one.help) for one in MOTIONS]
+    return FactSheet("Keys", [actions, motions])
 
 
 def legend_sheet() -> Sheet:
@@ -98,12 +94,3 @@ def legend_sheet() -> Sheet:
     lines += [Content(""), styled("Fixings that cross the joint", STRONG)]
     lines.append(styled("║  in place        ┊  not established"))
     return Sheet("Legend", lines)
-
-
-def _entry(keys: str, words: str, width: int) -> Content:
-    return joined((styled(keys.ljust(width), "bold $marked"), styled(words)))
-
-
-def _other_keys(keys: Sequence[str], shown: str) -> list[str]:
-    written = {"question_mark": "?", "ctrl+q": "Ctrl+Q"}
-    return [written[key] for key in keys if key in written and written[key] != shown]

@@ -28,7 +28,6 @@ NO_SCREEN = {
 class StartScreen(Asking[None]):
     """Painted before the database is opened; filled when the answers come."""
 
-    CSS_PATH = "start.tcss"
     BINDINGS = bindings("screens")
     AUTO_FOCUS = "#find-line"
 
@@ -62,8 +61,11 @@ class StartScreen(Asking[None]):
         self.query_one(FindPanel).clear()
 
     def action_back(self) -> None:
-        """From the list to the line."""
-        self.query_one(FindPanel).clear()
+        """Forget what was typed, from wherever the cursor is."""
+        panel = self.query_one(FindPanel)
+        if not panel.words and panel.line.has_focus:
+            self.tell("this is the start; Ctrl+Q leaves the program")
+        panel.clear()
 
     def refuse(self, sentence: str) -> None:
         """Show why there is no answer, where the eye is."""
@@ -91,10 +93,12 @@ class StartScreen(Asking[None]):
         notice.update(plain(f"! {sentence}", "$hazard"))
 
     def _show_masthead(self) -> None:
-        left = styled("conservedb", STRONG)
-        right = joined((plain(self.reading.name), plain(self._counts, QUIET)), "  ")
-        masthead = self.query_one("#masthead", Static)
-        masthead.update(two_ends(left, right, max(self.size.width - 4, 1)))
+        left = joined((styled("conservedb", STRONG), plain(self.reading.name)), "  ")
+        room = max(self.size.width - 4, 1)
+        counts = plain(self._counts, QUIET).truncate(
+            max(room - left.cell_length - 2, 0), ellipsis=True
+        )
+        self.query_one("#masthead", Static).update(two_ends(left, counts, room))
 
 
 def open_hit(screen: StartScreen, reading: Reading, hit: Hit) -> None:

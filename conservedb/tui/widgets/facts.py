@@ -9,9 +9,9 @@ from textual.events import Resize
 
 from conservedb.tui.details import Fact
 from conservedb.tui.text import QUIET, STRONG, joined, plain, prose, styled
-from conservedb.tui.widgets.lines import Item, Lines
+from conservedb.tui.widgets.lines import Lines, line_item
 
-LABEL = 13
+LABEL = 14
 NARROWEST = 12
 
 
@@ -52,6 +52,4 @@ class Facts(Lines):
         for block in self.blocks:
             lines += [Content("")] if lines else []
             lines += fact_lines(block, self.room - 1)
-        self.show_items(
-            [Item(str(i), lambda _, at=line: (at,), live=False) for i, line in enumerate(lines)]
-        )
+        self.show_items([line_item(str(index), line) for index, line in enumerate(lines)])

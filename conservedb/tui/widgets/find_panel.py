@@ -96,6 +96,9 @@ class FindPanel(Vertical):
     @on(Input.Changed, "#find-line")
     def _typed(self, event: Input.Changed) -> None:
         event.stop()
+        if event.value.startswith("/"):  # the key that leads here never begins a search
+            self.line.value = event.value.lstrip("/")
+            return
         if self._pause is not None:
             self._pause.stop()
         if len(self.words) < SHORTEST:

@@ -7,9 +7,10 @@ from collections.abc import Sequence
 from textual.content import Content
 
 from conservedb.questions.answers import AsOf, HistoryAnswer, HistoryRow
+from conservedb.questions.wording import hands
 from conservedb.tui import wording
 from conservedb.tui.text import ACCENT, QUIET, STRONG, UNSURE, joined, plain, styled
-from conservedb.tui.widgets.lines import Item, Lines
+from conservedb.tui.widgets.lines import Drawer, Item, Lines, line_item
 
 
 class History(Lines):
@@ -30,7 +31,7 @@ class History(Lines):
         by_then = after.index(True) if True in after else len(items)
         if not items:
             words = styled("nothing is on record here", QUIET)
-            items = [Item("none", lambda _: (words,), live=False)]
+            items = [line_item("none", words)]
         elif not is_today:
             items.insert(by_then, _day_line(wording.as_of_words(on)))
         self.show_items(items, str(max(by_then - 1, 0)))
@@ -48,10 +49,10 @@ def _day_line(words: str) -> Item:
     return Item("day", draw, live=False)
 
 
-def _drawer(row: HistoryRow, *, later: bool):  # noqa: ANN202
+def _drawer(row: HistoryRow, *, later: bool) -> Drawer:
     def draw(width: int) -> tuple[Content, Content]:
         date = plain(row.date.said, QUIET if later else STRONG)
-        by = plain(wording.hands(row.people), QUIET)
+        by = plain(hands(row.people), QUIET)
         doubt = styled("papers disagree" if row.rivals else "", UNSURE)
         sentence = plain(row.sentence, QUIET if later else "")
         paper = plain(row.source.ref if row.source else "", QUIET)

@@ -7,7 +7,6 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from itertools import accumulate
 
-from textual.app import RenderResult
 from textual.binding import Binding
 from textual.content import Content
 from textual.events import Click, Resize
@@ -22,6 +21,10 @@ EMPTY = Content("")
 MARKER = "▌"
 
 
+Drawer = Callable[[int], Sequence[Content]]
+"""Composes the lines of an entry for a width in cells."""
+
+
 @dataclass(frozen=True, slots=True)
 class Item:
     """An entry of the list.
@@ -34,9 +37,14 @@ class Item:
     """
 
     key: str
-    draw: Callable[[int], Sequence[Content]]
+    draw: Drawer
     height: int = 1
     live: bool = True
+
+
+def line_item(key: str, *lines: Content) -> Item:
+    """An entry at which the cursor does not stop, of lines that suit any width."""
+    return Item(key, lambda _: lines, len(lines), live=False)
 
 
 class Lines(ScrollView, can_focus=True):
@@ -168,10 +176,6 @@ class Lines(ScrollView, can_focus=True):
         """The width decides how lines are composed."""
         self.virtual_size = Size(event.size.width, self._starts[-1])
         self.call_after_refresh(self._bring_into_view)
-
-    def render(self) -> RenderResult:
-        """Nothing beside the lines."""
-        return ""
 
     def render_line(self, y: int) -> Strip:
         """One line of the view."""

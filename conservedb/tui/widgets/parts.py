@@ -10,7 +10,7 @@ from textual.message import Message
 
 from conservedb.tui.part_rows import ROOT, Row
 from conservedb.tui.text import CERTAIN, QUIET, STRONG, UNSURE, WARNING, plain, styled, two_ends
-from conservedb.tui.widgets.lines import Item, Lines
+from conservedb.tui.widgets.lines import Drawer, Item, Lines
 
 TONES = {"certain": CERTAIN, "unsure": UNSURE, "hazard": WARNING, "quiet": QUIET}
 DEEPEST_INDENT = 6
@@ -144,7 +144,7 @@ class Parts(Lines):
             self.unfolded.add(above)
             above = self._above(above)
 
-    def _drawer(self, row: Row):  # noqa: ANN202
+    def _drawer(self, row: Row) -> Drawer:
         def draw(width: int) -> tuple[Content]:
             sign = " " if not row.inside else "▾" if row.key in self.unfolded else "▸"
             indent = "  " * max(min(row.depth, DEEPEST_INDENT) - 1, 0)

@@ -1,0 +1,106 @@
+"""The program `conservedb`: finds the command, loads only that, and ends with its status."""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Sequence
+from importlib import import_module
+
+import click
+
+import conservedb
+from conservedb.cli.ending import DONE, STOPPED, failure_of, leave_quietly, tell
+from conservedb.cli.settings import Interface, Settings, shared_options
+
+COMMANDS = {
+    "object": ("object", "An object on a day: its parts, its places, its warnings."),
+    "place": ("place", "What lies at a place on a day, and how sure that is."),
+    "history": ("history", "Everything that happened to an object, a part or a place."),
+    "uses": ("uses", "Where a material or class lies, lay or may lie."),
+    "find": ("find", "Find anything by the start of its number, mark or name."),
+    "new": ("new", "Make a new, empty database."),
+    "import": ("import_", "Take a folder of CSV tables in."),
+    "export": ("export", "Write everything out as CSV tables."),
+    "demo": ("demo", "Look around an invented department."),
+}
+"""Command -> its module in `conservedb.cli` (which has it as `command`), and a line of help."""
+
+
+class Commands(click.Group):
+    """A group whose commands are imported when they are called, and not before."""
+
+    def list_commands(self, ctx: click.Context) -> list[str]:
+        """The names of the commands, in the order of the help."""
+        return list(COMMANDS)
+
+    def get_command(self, ctx: click.Context, cmd_name: str) -> click.Command | None:
+        """The command of that name."""
+        if cmd_name not in COMMANDS:
+            return None
+        command: click.Command = import_module(f"conservedb.cli.{COMMANDS[cmd_name][0]}").command
+        return command
+
+    def format_commands(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:
+        """The list of commands in the help, without loading any."""
+        with formatter.section("Commands"):
+            formatter.write_dl([(name, words) for name, (_, words) in COMMANDS.items()])
+
+
+@click.group(
+    cls=Commands,
+    invoke_without_command=True,
+    context_settings={"help_option_names": ["-h", "--help"]},
+    epilog='Example: conservedb place SQ.1902.7 J14 --on "14 June 1950"',
+)
+@shared_options
+@click.version_option(conservedb.__version__, prog_name="conservedb")
+@click.pass_context
+def program(context: click.Context) -> int:
+    """Treatment history of objects: what lies on this joint, since when, by whose hand.
+
+    Without a command the terminal interface opens.
+    """
+    if context.invoked_subcommand is not None:
+        return DONE
+    settings = context.ensure_object(Settings)
+    if settings.interface is None or settings.json or not sys.stdout.isatty():
+        click.echo(context.get_help())
+        return DONE
+    return settings.interface(settings.path())
+
+
+def run(arguments: Sequence[str] | None = None, interface: Interface | None = None) -> int:
+    """Run the program and return its exit status.
+
+    Args:
+        arguments: as typed, without the program's name; those of the process by default.
+        interface: opens the terminal interface on a database file.
+    """
+    given = list(sys.argv[1:] if arguments is None else arguments)
+    _speak_unicode()
+    try:
+        status = program.main(
+            given, prog_name="conservedb", standalone_mode=False, obj=Settings(interface)
+        )
+        sys.stdout.flush()
+        return status if isinstance(status, int) else DONE
+    except (KeyboardInterrupt, click.Abort):
+        return STOPPED
+    except BrokenPipeError:
+        leave_quietly()
+        return DONE
+    except Exception as problem:
+        failed = failure_of(problem)
+        if failed is None:
+            raise
+        tell(failed, "--json" in given)
+        return failed.status
+
+
+def _speak_unicode() -> None:
+    """Write UTF-8 into files and pipes; on a terminal that lacks a character, its number."""
+    for stream in (sys.stdout, sys.stderr):
+        if hasattr(stream, "reconfigure"):
+            stream.reconfigure(errors="backslashreplace")
+            if not stream.isatty():
+                stream.reconfigure(encoding="utf-8")
