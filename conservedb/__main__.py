@@ -2,10 +2,15 @@
 
 from __future__ import annotations
 
+import gc
 import sys
 from pathlib import Path
 
-from conservedb.cli.app import run
+# Imports make many objects that all stay: looking for garbage among them so often takes a
+# fifth of the time that a command needs.
+gc.set_threshold(100_000, 20, 50)
+
+from conservedb.cli.app import run  # noqa: E402
 
 
 def _interface(path: Path) -> int:
@@ -16,7 +21,9 @@ def _interface(path: Path) -> int:
 
 def main() -> None:
     """Run the program and end the process with its status."""
-    sys.exit(run(interface=_interface))
+    status = run(interface=_interface)
+    gc.freeze()  # what is left is for the operating system to take back
+    sys.exit(status)
 
 
 if __name__ == "__main__":

@@ -40,6 +40,18 @@ class Commands(click.Group):
         command: click.Command = import_module(f"conservedb.cli.{COMMANDS[cmd_name][0]}").command
         return command
 
+    def resolve_command(
+        self, ctx: click.Context, args: list[str]
+    ) -> tuple[str | None, click.Command | None, list[str]]:
+        """The command that was typed; what comes nearest is offered where there is none."""
+        if args[0] not in COMMANDS:
+            from difflib import get_close_matches
+
+            close = get_close_matches(args[0], COMMANDS)
+            hint = f"; did you mean {' or '.join(close)}?" if close else "."
+            ctx.fail(f"There is no command {args[0]!r}{hint}")
+        return super().resolve_command(ctx, args)
+
     def format_commands(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:
         """The list of commands in the help, without loading any."""
         with formatter.section("Commands"):

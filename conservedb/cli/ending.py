@@ -22,7 +22,9 @@ class Failed(Exception):
     `more` are further fields beside "error" in the JSON that `--json` prints.
     """
 
-    def __init__(self, message: str, status: int = NO, more: dict[str, object] | None = None):
+    def __init__(
+        self, message: str, status: int = NO, more: dict[str, object] | None = None
+    ) -> None:
         super().__init__(message)
         self.status, self.more = status, more or {}
 

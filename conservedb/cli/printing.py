@@ -6,11 +6,13 @@ All text passes the display filter here and nowhere else.
 from __future__ import annotations
 
 import json
+import sys
 from collections.abc import Iterable, Iterator
 from typing import Any
 
 import click
 
+from conservedb.cli.ending import leave_quietly
 from conservedb.questions.display import escape_json, show
 
 _INDENT = "  "
@@ -42,9 +44,17 @@ class Lines:
 
 def print_lines(lines: Iterable[str]) -> None:
     """Print lines of text that has been filtered."""
-    click.echo("\n".join(lines))
+    _print("\n".join(lines))
 
 
 def print_json(value: Any) -> None:  # noqa: ANN401 (whatever json takes)
     """Print JSON; characters that a terminal would obey are written as escapes."""
-    click.echo(escape_json(json.dumps(value, ensure_ascii=False, indent=2)))
+    _print(escape_json(json.dumps(value, ensure_ascii=False, indent=2)))
+
+
+def _print(text: str) -> None:
+    try:
+        click.echo(text)
+        sys.stdout.flush()
+    except BrokenPipeError:
+        leave_quietly()

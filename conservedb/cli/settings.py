@@ -7,7 +7,6 @@ from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, TypeVar
-from urllib.parse import unquote
 
 import click
 
@@ -51,6 +50,8 @@ class Settings:
 
 def _path(named: str) -> Path:
     if named.startswith(_SQLITE):
+        from urllib.parse import unquote
+
         return Path(unquote(named.removeprefix(_SQLITE)))
     if "://" in named:
         raise Failed(f"{named}: this version opens SQLite files only; give a path", UNUSABLE)

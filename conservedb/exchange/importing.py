@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import datetime
+import errno
 import sqlite3
 from dataclasses import dataclass
 from pathlib import Path
@@ -17,6 +18,7 @@ from conservedb.exchange.refused import write_refused
 from conservedb.exchange.taking import Taking
 from conservedb.exchange.writing import write
 from conservedb.store.connect import writing
+from conservedb.store.problems import DatabaseProblem
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,9 +69,12 @@ def import_folder(
 
     Raises:
         NotADirectoryError: `folder` is no folder.
+        DatabaseProblem: the database refused what had passed every check; nothing is written.
     """
     if not folder.is_dir():
-        raise NotADirectoryError(f"{folder} is not a folder; name the folder of CSV files")
+        raise NotADirectoryError(
+            errno.ENOTDIR, "this is not a folder; name the folder of CSV files", str(folder)
+        )
     tables, folder_faults, notices = read_folder(folder, encoding)
     entered = (today or datetime.date.today()).isoformat()
     report: ImportReport | None = None
@@ -103,14 +108,16 @@ def _write(connection: Connection, taking: Taking, checking: Checking) -> None:
     try:
         write(connection, taking.records, checking.bounds, known | checking.also_concerned)
     except (IntegrityError, sqlite3.IntegrityError) as problem:
-        raise RuntimeError(f"the database refused a row: {problem.args[0]}") from problem
+        raise DatabaseProblem(
+            f"the database refused a row ({problem.args[0]}); nothing was written"
+        ) from problem
 
 
 def _integrity(connection: Connection, taking: Taking) -> None:
     """Nothing may have slipped past: the database's own check of references."""
     broken = connection.exec_driver_sql("PRAGMA foreign_key_check").first()
     if broken is not None:
-        raise RuntimeError(f"a row of {broken[0]} points at nothing")
+        raise DatabaseProblem(f"a row of {broken[0]} points at nothing; nothing was written")
 
 
 def _report(

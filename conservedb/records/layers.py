@@ -116,13 +116,11 @@ layer = record_table(
         "ix_layer_unidentified",
         "place_id",
         sqlite_where=_unidentified,
-        postgresql_where=_unidentified,
     ),
     Index(
         "ix_layer_temporary",
         "place_id",
         sqlite_where=words("role").in_(TEMPORARY_ROLES),
-        postgresql_where=words("role").in_(TEMPORARY_ROLES),
     ),
 )
 """`place_id` is NULL where several places are candidates; they stand in `layer_candidate`."""

@@ -4,12 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from textual.content import Content
 
-from conservedb.questions.answers import Hit, StartAnswer
 from conservedb.tui.text import QUIET, STRONG, joined, plain, styled, two_ends
 from conservedb.tui.widgets.lines import Drawer, Item, line_item
+
+if TYPE_CHECKING:
+    from conservedb.questions.answers import Hit, StartAnswer
 
 KINDS = (
     ("object", "Objects"),

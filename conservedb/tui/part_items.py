@@ -20,7 +20,7 @@ from conservedb.tui.text import (
     styled,
     two_ends,
 )
-from conservedb.tui.widgets.lines import Drawer, Item, line_item
+from conservedb.tui.widgets.lines import Item, always, line_item
 
 TONES = {"certain": CERTAIN, "unsure": UNSURE, "hazard": WARNING, "quiet": QUIET}
 
@@ -63,7 +63,7 @@ def object_items(answer: ObjectAnswer, rows: Sequence[Row]) -> list[Item]:
             where = ", ".join(one for one in (warning.component, warning.place) if one)
             words = [plain(f"! {warning.kind or 'warning'}", WARNING), plain(warning.text)]
             line = joined((*words, plain(where and f"({where})", QUIET)), "  ")
-            items.append(Item(f"warning:{warning.ref}", _always(line)))
+            items.append(Item(f"warning:{warning.ref}", always(line)))
     by_mark = {row.mark: row for row in rows if row.is_place and "@" not in row.key}
     listed = [(place, by_mark[place.mark]) for place in answer.places if place.mark in by_mark]
     restless = [row for place, row in listed if place.condition in wording.RESTLESS]
@@ -91,10 +91,6 @@ def _grouped(groups: Iterable[tuple[str, Sequence[Row]]], *, after: bool = False
 
 def _line(key: str, words: str) -> Item:
     return line_item(key, styled(words, QUIET))
-
-
-def _always(line: Content) -> Drawer:
-    return lambda _: (line,)
 
 
 def _row_item(row: Row) -> Item:

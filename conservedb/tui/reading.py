@@ -5,14 +5,13 @@ Nothing of the store is imported before the first question, so that the screen i
 
 from __future__ import annotations
 
+import sqlite3
 from collections.abc import Callable
 from pathlib import Path
 from threading import Lock
-from typing import TYPE_CHECKING, Protocol, TypeVar
+from typing import TYPE_CHECKING, Any, Protocol, TypeVar
 
 if TYPE_CHECKING:
-    from sqlalchemy import Connection, Engine
-
     from conservedb.questions.answers import (
         AsOf,
         HistoryAnswer,
@@ -66,7 +65,7 @@ class Database:
 
     def __init__(self, path: Path) -> None:
         self.path = path
-        self._engine: Engine | None = None
+        self._engine: Any = None
         self._remarks: tuple[str, ...] = ()
         self._opening = Lock()
 
@@ -117,14 +116,12 @@ class Database:
 
         return self._ask(lambda connection: history(connection, number, mark))
 
-    def _ask(self, question: Callable[[Connection], Answer]) -> Answer:
+    def _ask(self, question: Callable[[Any], Answer]) -> Answer:
         """Put a question to one unchanging state of the file.
 
         Raises:
             Unanswered: the file cannot be used, or there is no such thing in it.
         """
-        from sqlalchemy.exc import DatabaseError
-
         from conservedb.dates import DateError
         from conservedb.questions.answers import NoSuch
         from conservedb.store.connect import reading
@@ -135,13 +132,15 @@ class Database:
                 return question(connection)
         except (DatabaseProblem, NoSuch, DateError) as problem:
             raise Unanswered(str(problem)) from problem
-        except DatabaseError as problem:
+        except Exception as problem:
+            if not isinstance(problem.__cause__, sqlite3.Error):
+                raise
             raise Unanswered(
-                f"{self.path} could not be read ({problem.orig}); if somebody is saving just"
+                f"{self.path} could not be read ({problem.__cause__}); if somebody is saving just"
                 " now, press r to read again"
             ) from problem
 
-    def _open(self) -> Engine:
+    def _open(self) -> Any:  # noqa: ANN401 (an engine; its library is the business of the store)
         from conservedb.store.opening import open_database, surroundings
 
         with self._opening:

@@ -14,7 +14,14 @@ from textual.content import Content
 
 from conservedb.questions.answers import Fixing, Layer, PlaceAnswer, Side
 from conservedb.tui import wording
-from conservedb.tui.hatching import SHAFTS, SUBSTRATE, drawn, hatch_of
+from conservedb.tui.hatching import SUBSTRATE, drawn, hatch_of
+from conservedb.tui.section_lists import (
+    OUT_OF_SIGHT,
+    fixing_items,
+    left_out,
+    residue_items,
+    shaft,
+)
 from conservedb.tui.text import (
     CERTAIN,
     QUIET,
@@ -25,13 +32,12 @@ from conservedb.tui.text import (
     styled,
     two_ends,
 )
-from conservedb.tui.widgets.lines import Drawer, Item, line_item
+from conservedb.tui.widgets.lines import Item, always, line_item
 
 ZONE_ORDER = ("face", "core", "edge")
 MOST_SHAFTS = 5
+WIDEST = 88  # cells of words beside a drawing, so that the eye finds back
 ONE_LINE = 84  # cells of room from which a layer is said in one line
-OUT_OF_SIGHT = ("gone", "not yet")
-EMPTY_LINE = Content("")
 STATE_STYLES = {"present": CERTAIN, "reduced": CERTAIN, "uncertain": UNSURE}
 
 
@@ -67,8 +73,11 @@ class Frame:
         return self.width - self.left
 
 
-def frame_of(answer: PlaceAnswer, shown: Sequence[Layer], width: int) -> Frame:
-    """Shares out the drawing's width between the zones that occur."""
+def frame_of(answer: PlaceAnswer, shown: Sequence[Layer], width: int, *, compact: bool) -> Frame:
+    """Shares out the drawing's width between the zones that occur.
+
+    Compact, a layer is said in one line where there is room for it.
+    """
     across = 14 if width < 64 else 18 if width < 90 else 24
     present = {layer.zone or "face" for layer in shown}
     zones: list[tuple[str, int]] = [("face", across)]
@@ -78,26 +87,41 @@ def frame_of(answer: PlaceAnswer, shown: Sequence[Layer], width: int) -> Frame:
         zones = [*zones[:-1], ("face", zones[-1][1] - 5), ("core", 4)]
     crossing = [one for one in answer.fixings if one.state not in OUT_OF_SIGHT]
     frame = Frame(tuple(zones), tuple(crossing[:MOST_SHAFTS]), width)
-    if frame.room < ONE_LINE:
-        return frame
-    longest = max((_name(layer).cell_length for layer in shown), default=0)
-    return replace(frame, names=min(longest, frame.room * 2 // 5))
+    if compact and frame.room >= ONE_LINE:
+        longest = max((_name(layer).cell_length for layer in shown), default=0)
+        return replace(frame, names=min(longest, frame.room * 2 // 5))
+    return replace(frame, width=min(width, frame.left + WIDEST))
 
 
-def section_items(answer: PlaceAnswer, width: int, *, show_gone: bool) -> list[Item]:
-    """The entries of the section of a place, for a list of `width` cells."""
+def section_items(
+    answer: PlaceAnswer, width: int, height: int, *, show_gone: bool
+) -> Sequence[Item]:
+    """The entries of the section of a place, for a list of `width` by `height` cells.
+
+    Where the section does not fit in the height it is drawn compactly.
+    """
     shown = [one for one in answer.layers if show_gone or wording.standing(one) not in OUT_OF_SIGHT]
-    frame = frame_of(answer, shown, width)
+    for compact in (False, True):
+        frame = frame_of(answer, shown, width, compact=compact)
+        items = _items(answer, shown, frame, show_gone=show_gone)
+        if sum(item.height for item in items) <= height:
+            break
+    return items
+
+
+def _items(
+    answer: PlaceAnswer, shown: Sequence[Layer], frame: Frame, *, show_gone: bool
+) -> list[Item]:
     items = [_caption(answer, frame)]
     if answer.kind == "joint":
         items += _joint_items(answer, shown, frame)
     else:
         bands = [_band(layer, frame) for layer in reversed(shown)]
         items += bands or [_nothing(frame)]
-        items += [_substrate(side, frame, answer) for side in answer.sides]
-    items += _fixing_items(answer, width, show_gone=show_gone)
-    items += _residue_items(answer, width)
-    return items + _left_out(answer, show_gone=show_gone)
+        items += [_substrate(side, frame) for side in answer.sides]
+    items += fixing_items(answer, frame.width, show_gone=show_gone)
+    items += residue_items(answer, frame.width)
+    return items + left_out(answer, show_gone=show_gone)
 
 
 def _joint_items(answer: PlaceAnswer, shown: Sequence[Layer], frame: Frame) -> list[Item]:
@@ -108,13 +132,13 @@ def _joint_items(answer: PlaceAnswer, shown: Sequence[Layer], frame: Frame) -> l
     )
     parted = [one for one in shown if _parted(one)]
     sides = {side.side: side for side in answer.sides}
-    items = [_substrate(sides[s], frame, answer) for s in ("A",) if s in sides]
+    items = [_substrate(sides[s], frame) for s in ("A",) if s in sides]
     items += [_stuck(one, frame, "A") for one in parted if one.remains != "B"]
     items += [_band(one, frame) for one in between]
     items += [_stuck(one, frame, "B") for one in parted if one.remains != "A"]
     if not shown:
         items.append(_nothing(frame))
-    return items + [_substrate(sides[s], frame, answer) for s in ("B",) if s in sides]
+    return items + [_substrate(sides[s], frame) for s in ("B",) if s in sides]
 
 
 def _parted(layer: Layer) -> bool:
@@ -151,17 +175,17 @@ def _nothing(frame: Frame) -> Item:
     return line_item("nothing", line)
 
 
-def _substrate(side: Side, frame: Frame, answer: PlaceAnswer) -> Item:
+def _substrate(side: Side, frame: Frame) -> Item:
     """The part on one side, drawn full across; fixings reach into it."""
     letter = f"{side.side or ' '} "[:2]
     hatch = SUBSTRATE.upper * frame.across
-    shafts = "".join(f"{SUBSTRATE.upper}{_shaft(one)}" for one in frame.fixings)
+    shafts = "".join(f"{SUBSTRATE.upper}{shaft(one)}" for one in frame.fixings)
     end = SUBSTRATE.upper if frame.fixings else ""
     drawing = styled(f"{hatch}{shafts}{end}".ljust(frame.left - 2), SUBSTRATE.style)
     name = plain(f"{side.component} {side.name}".strip(), STRONG)
     material = plain(side.material or "material not recorded", QUIET)
     line = joined((styled(letter, STRONG), drawing, joined((name, material), "  ")))
-    return Item(f"side:{side.side}", _always(line))
+    return Item(f"side:{side.side}", always(line))
 
 
 def _drawing(layer: Layer, frame: Frame, line: int) -> Content:
@@ -173,7 +197,7 @@ def _drawing(layer: Layer, frame: Frame, line: int) -> Content:
         else " " * width
         for zone, width in frame.zones
     ]
-    shafts = "".join(f" {_shaft(one)}" for one in frame.fixings)
+    shafts = "".join(f" {shaft(one)}" for one in frame.fixings)
     quiet = wording.standing(layer) in OUT_OF_SIGHT
     letter = layer.side if line == 0 and layer.side and not _parted(layer) else ""
     return joined(
@@ -229,81 +253,3 @@ def _echo(layer: Layer, frame: Frame, side: str) -> Item:
     words = plain(f"{wording.layer_name(layer)}, {where}", QUIET)
     line = joined((_drawing(layer, frame, 1), words))
     return line_item(f"echo:{side}:{layer.ref}", line)
-
-
-def _fixing_items(answer: PlaceAnswer, width: int, *, show_gone: bool) -> list[Item]:
-    """The fixings that cross the joint, in words."""
-    shown = [one for one in answer.fixings if show_gone or one.state not in OUT_OF_SIGHT]
-    if not shown:
-        return []
-    heading = styled("fixings across the joint", QUIET)
-    head = line_item("fixings", EMPTY_LINE, heading)
-    return [head, *(_fixing(one, width) for one in shown)]
-
-
-def _always(line: Content) -> Drawer:
-    return lambda _: (line,)
-
-
-def _shaft(fixing: Fixing) -> str:
-    """How a fixing is drawn: firm only where it is there and somebody has seen or set it."""
-    if fixing.state in OUT_OF_SIGHT:
-        return SHAFTS["gone"]
-    doubtful = fixing.state == "uncertain" or fixing.known_from in ("suspected", "picture only")
-    return SHAFTS["doubtful" if doubtful else "present"]
-
-
-def _fixing(fixing: Fixing, width: int) -> Item:
-    """A fixing: its sign in the drawing, name, material and making, state."""
-    doubtful = _shaft(fixing) == SHAFTS["doubtful"]
-    sign = styled(_shaft(fixing), SUBSTRATE.style)
-    name = joined((sign, plain(fixing.component, STRONG), plain(fixing.name or fixing.kind)), " ")
-    material = fixing.material or "material not recorded"
-    detail = plain(f"{material}, {wording.made_words(fixing.made)}", QUIET)
-    state = plain(wording.fixing_state(fixing), UNSURE if doubtful else "")
-    if sum(one.cell_length for one in (name, detail, state)) + 6 <= width:
-        lines = [two_ends(joined((name, detail), "  "), state, width)]
-    elif name.cell_length + state.cell_length + 2 <= width:
-        lines = [two_ends(name, state, width), joined((Content("  "), detail))]
-    else:
-        lines = [name, joined((Content(" "), state, detail), " ")]
-    shown = [line.truncate(width, ellipsis=True) for line in lines]
-    return Item(f"fixing:{fixing.component}", lambda _: shown, height=len(shown))
-
-
-def _residue_items(answer: PlaceAnswer, width: int) -> list[Item]:
-    """Agents used here that nobody is on record as having cleared away."""
-    if not answer.residues:
-        return []
-    heading = styled("possible residues: agents not shown to have been cleared", QUIET)
-    items = [line_item("residues", EMPTY_LINE, heading)]
-    for residue in answer.residues:
-        name = joined(
-            (
-                plain(residue.material_name or "agent not recorded", STRONG),
-                plain(residue.concentration, QUIET),
-            ),
-            ", ",
-        )
-        cleared = "not cleared" if residue.cleared == "no" else "clearing not recorded"
-        how = plain(", ".join(one for one in (residue.form, residue.date.said) if one), QUIET)
-        line = two_ends(joined((name, how), "  "), plain(cleared, UNSURE), width)
-        items.append(Item(f"residue:{residue.ref}", _always(line)))
-    return items
-
-
-def _left_out(answer: PlaceAnswer, *, show_gone: bool) -> list[Item]:
-    """How many layers and fixings are kept out of the drawing, and the key that shows them."""
-    if show_gone:
-        return []
-    things = [wording.standing(one) for one in answer.layers]
-    things += [one.state for one in answer.fixings]
-    counts = [
-        f"{things.count(state)} {words}"
-        for state, words in (("gone", wording.GONE), ("not yet", "not yet there"))
-        if state in things
-    ]
-    if not counts:
-        return []
-    line = styled(f"not drawn: {', '.join(counts)} (g shows them)", QUIET)
-    return [line_item("left-out", EMPTY_LINE, line)]

@@ -2,21 +2,18 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
-
 from textual import on
 from textual.app import ComposeResult
 from textual.binding import Binding
 from textual.containers import Horizontal, Vertical
-from textual.timer import Timer
+from textual.events import DescendantFocus
 
 from conservedb.dates import is_known, iso
-from conservedb.questions.answers import AsOf, HistoryAnswer, Hit, ObjectAnswer, PlaceAnswer
+from conservedb.questions.answers import Hit
 from conservedb.tui import details
 from conservedb.tui.actions import bindings
-from conservedb.tui.asking import Asking
-from conservedb.tui.part_rows import Row, rows_of
 from conservedb.tui.screens.find import FindSheet
+from conservedb.tui.screens.looking import Looking
 from conservedb.tui.screens.sheet import FactSheet, legend_sheet
 from conservedb.tui.text import plain
 from conservedb.tui.widgets.aside import Aside
@@ -30,14 +27,11 @@ from conservedb.tui.widgets.section import Section
 from conservedb.tui.widgets.selected import Selected
 from conservedb.tui.widgets.time_rule import TimeRule
 
-if TYPE_CHECKING:
-    from conservedb.tui.reading import Reading
-
 SETTLE = 0.05  # seconds the cursor must rest before a location is asked for
-TICKS = ("made", "intervention", "lost", "ended")
+WIDE = 116  # cells from which history and details stand side by side
 
 
-class ObjectScreen(Asking[None]):
+class ObjectScreen(Looking):
     """Everything about one object on one day."""
 
     CSS_PATH = "object.tcss"
@@ -47,22 +41,9 @@ class ObjectScreen(Asking[None]):
         Binding("tab", "panel(1)", show=False),
         Binding("shift+tab", "panel(-1)", show=False),
     ]
-    HORIZONTAL_BREAKPOINTS = [(0, "-narrow"), (116, "-wide")]  # noqa: RUF012
+    HORIZONTAL_BREAKPOINTS = [(0, "-narrow"), (WIDE, "-wide")]  # noqa: RUF012
     AUTO_FOCUS = "#parts"
     PANELS = ("#parts", "#section", "#history", "#time-rule")
-
-    def __init__(self, reading: Reading, number: str, mark: str = "") -> None:
-        super().__init__()
-        self.reading = reading
-        self.number = number
-        self.today: AsOf | None = None
-        self.on: AsOf | None = None
-        self.object: ObjectAnswer | None = None
-        self.place: PlaceAnswer | None = None
-        self.show_gone = False
-        self._wanted = mark
-        self._histories: dict[str, HistoryAnswer] = {}
-        self._settling: Timer | None = None
 
     def compose(self) -> ComposeResult:
         """Heading, tree, section, history and details, time rule, keys."""
@@ -80,133 +61,6 @@ class ObjectScreen(Asking[None]):
     def on_mount(self) -> None:
         """Ask for today."""
         self.look("")
-
-    @property
-    def row(self) -> Row | None:
-        """The selected row of the tree."""
-        return self.query_one(Parts).row
-
-    @property
-    def is_today(self) -> bool:
-        """Whether the asked day is today."""
-        return self.on is not None and self.today is not None and self.on.last >= self.today.last
-
-    # Asking: answers for a day come together, so that no panel shows another day than the rest.
-
-    def look(self, words: str) -> None:
-        """Show another day, in words or EDTF; "" is today."""
-        reading, number, row = self.reading, self.number, self.row
-        mark = row.mark if row is not None and row.is_place else ""
-
-        def question() -> tuple[AsOf, AsOf, ObjectAnswer, PlaceAnswer | None]:
-            on = reading.as_of(words)
-            place = reading.place(number, mark, on) if mark else None
-            return reading.as_of(""), on, reading.object(number, on), place
-
-        self.forget("place")
-        self.ask("look", question, lambda answer: self._show_day(*answer))
-        if "" not in self._histories:
-            self.ask("ticks", lambda: reading.history(number, ""), self._keep_history)
-
-    def _ask_about(self, row: Row) -> None:
-        """Show a part at once, ask for a location; and the history of either."""
-        reading, number, on = self.reading, self.number, self.on
-        if self.object is None or on is None:
-            return
-        if row.is_place:
-            self.ask("place", lambda: reading.place(number, row.mark, on), self._show_place)
-        else:
-            self.forget("place")
-            self.place = None
-            self.query_one(Selected).show_row(self.object, self.query_one(Parts).rows, row)
-            self._show_details()
-        if row.mark in self._histories:
-            self._show_history()
-        else:
-            self.ask("history", lambda: reading.history(number, row.mark), self._keep_history)
-
-    # Showing
-
-    def _show_day(
-        self, today: AsOf, on: AsOf, answer: ObjectAnswer, place: PlaceAnswer | None
-    ) -> None:
-        self.today, self.on, self.object = today, on, answer
-        if self.has_class("-typing"):
-            self._day_left()
-        self.query_one(Heading).show_object(answer, is_today=self.is_today)
-        parts = self.query_one(Parts)
-        parts.show_rows(rows_of(answer))
-        if self._wanted:
-            parts.select(self._wanted)
-            self._wanted = ""
-        self.query_one(TimeRule).show_day(on)
-        self._show_ticks()
-        row = parts.row
-        if place is not None and row is not None and row.mark == place.place:
-            self._show_place(place)
-            self._show_history()
-        elif row is not None:
-            self._ask_about(row)
-
-    def _show_place(self, place: PlaceAnswer) -> None:
-        self.place = place
-        self.query_one(Selected).show_place(place, show_gone=self.show_gone)
-        self._show_details()
-
-    def _keep_history(self, answer: HistoryAnswer) -> None:
-        self._histories[answer.mark] = answer
-        if not answer.mark:
-            self._show_ticks()
-        self._show_history()
-
-    def _show_history(self) -> None:
-        history = self._histories.get(self.row.mark if self.row else "")
-        if history is None or self.on is None:
-            return
-        self.query_one(Aside).show_history(history, self.on, is_today=self.is_today)
-        own = [row.date.latest for row in history.rows if is_known(row.date.latest)]
-        self.query_one(TimeRule).show_own(own)
-
-    def _show_ticks(self) -> None:
-        history = self._histories.get("")
-        if history is None or self.object is None or self.today is None:
-            return
-        days = [row.date.latest for row in history.rows if row.kind in TICKS]
-        days = [day for day in days if is_known(day)]
-        first = self.object.made.earliest
-        if not is_known(first):
-            first = min(days, default=self.today.first)
-        self.query_one(TimeRule).show_span(first, self.today.last, days)
-
-    def _show_details(self) -> None:
-        aside, record = self.query_one(Aside), self._record()
-        if record is not None:
-            aside.show_facts(*details.details_of(record, self.place))
-        elif self.place is not None:
-            aside.show_facts(f"About {self.place.place}", details.place_facts(self.place))
-        elif self.object is not None:
-            aside.show_facts("About the object", details.object_facts(self.object))
-
-    def _record(self) -> details.Record | None:
-        """What the cursor of the section rests on, or the selected part."""
-        section = self.query_one(Section)
-        if self.place is not None or self.object is None:
-            return section.band
-        key = section.current.key if section.current else ""
-        warning = next((w for w in self.object.warnings if key == f"warning:{w.ref}"), None)
-        mark = self.row.mark if self.row else ""
-        return warning or next((c for c in self.object.components if c.mark == mark), None)
-
-    def refuse(self, sentence: str) -> None:
-        """Show why there is no answer; in the line for the day while that is used."""
-        if self.has_class("-typing"):
-            self.query_one(DayLine).refuse(sentence)
-        else:
-            self.tell(sentence)
-
-    def tell(self, sentence: str) -> None:
-        """Show a message for a while."""
-        self.query_one(KeyLine).tell(sentence)
 
     # What panels report
 
@@ -252,8 +106,7 @@ class ObjectScreen(Asking[None]):
 
     @on(DayLine.Left)
     def _day_left(self) -> None:
-        self.remove_class("-typing")
-        self._focus_panel("#parts")
+        self.end_typing()
 
     # Actions
 
@@ -273,8 +126,7 @@ class ObjectScreen(Asking[None]):
 
     def action_day(self) -> None:
         """Type a day."""
-        self.add_class("-typing")
-        self.call_after_refresh(self.query_one(DayLine).begin)
+        self.begin_typing()
 
     def action_today(self) -> None:
         """Return to today."""
@@ -352,5 +204,20 @@ class ObjectScreen(Asking[None]):
         self.look("" if today else iso(day) or "")
 
     def _focus_panel(self, panel: str) -> None:
-        self.query_one(Aside).turn_to(details=panel == "#section")
-        self.call_after_refresh(self.query_one(panel).focus)
+        self._share_aside(details=panel == "#section")
+        self.query_one(panel).focus()
+
+    def _share_aside(self, *, details: bool) -> None:
+        self.query_one(Aside).turn_to(details=details, both=self.size.width >= WIDE)
+
+    def on_resize(self) -> None:
+        """Another width may have room for more panels, or for fewer."""
+        self._share_aside(details=self.query_one(Section).has_focus)
+
+    @on(DescendantFocus, "#section")
+    def _section_entered(self) -> None:
+        self._share_aside(details=True)
+
+    @on(DescendantFocus, "#parts, #time-rule")
+    def _section_left(self) -> None:
+        self._share_aside(details=False)

@@ -12,7 +12,7 @@ from textual.screen import ModalScreen
 
 from conservedb.tui.actions import MOTIONS, actions_of
 from conservedb.tui.details import Fact
-from conservedb.tui.hatching import LEGEND, drawn
+from conservedb.tui.hatching import LEGEND, drawn, hatch_of
 from conservedb.tui.text import STRONG, plain, styled
 from conservedb.tui.widgets.facts import Facts
 from conservedb.tui.widgets.lines import Lines, line_item
@@ -81,16 +81,13 @@ def legend_sheet() -> Sheet:
     """Hatches of roles, and how states and coverage change them."""
     lines: list[Content] = [styled("Roles", STRONG)]
     for hatch in LEGEND:
-        for row in (0, 1):
-            sample = styled(drawn(hatch, SAMPLE, row), hatch.style)
-            words = styled(hatch.words if row == 0 else "", "")
-            lines.append(Content.assemble(sample, "  ", words))
+        sample = styled(drawn(hatch, SAMPLE, 0), hatch.style)
+        lines.append(Content.assemble(sample, "  ", hatch.words))
     lines += [Content(""), styled("States and coverage, shown on an adhesive", STRONG)]
-    adhesive = LEGEND[6]
-    for state, cover, words in STATES:
-        for row in (0, 1):
-            sample = styled(drawn(adhesive, SAMPLE, row, state, cover), adhesive.style)
-            lines.append(Content.assemble(sample, "  ", words if row == 0 else ""))
+    adhesive = hatch_of("adhesive")
+    for state, cover, meaning in STATES:
+        sample = styled(drawn(adhesive, SAMPLE, 0, state, cover), adhesive.style)
+        lines.append(Content.assemble(sample, "  ", meaning))
     lines += [Content(""), styled("Fixings that cross the joint", STRONG)]
-    lines.append(styled("║  in place        ┊  not established"))
+    lines.append(styled("║  in place     ┊  known from a picture, suspected, or not established"))
     return Sheet("Legend", lines)

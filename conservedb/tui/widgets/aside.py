@@ -43,6 +43,7 @@ class Aside(Horizontal):
         self.query_one("#details-panel").border_title = plain(f" {title} ")
         self.query_one(Facts).show_facts(self.facts)
 
-    def turn_to(self, *, details: bool) -> None:
-        """Where there is room for one only: which."""
-        self.set_class(details, "-details")
+    def turn_to(self, *, details: bool, both: bool) -> None:
+        """Show the details or the history, or both where there is room for both."""
+        self.query_one("#details-panel").display = both or details
+        self.query_one("#history-panel").display = both or not details

@@ -42,9 +42,14 @@ class Item:
     live: bool = True
 
 
+def always(*lines: Content) -> Drawer:
+    """Lines that suit any width."""
+    return lambda _: lines
+
+
 def line_item(key: str, *lines: Content) -> Item:
     """An entry at which the cursor does not stop, of lines that suit any width."""
-    return Item(key, lambda _: lines, len(lines), live=False)
+    return Item(key, always(*lines), len(lines), live=False)
 
 
 class Lines(ScrollView, can_focus=True):

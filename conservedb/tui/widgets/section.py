@@ -16,7 +16,7 @@ class Section(Lines):
         super().__init__("section")
         self.answer: PlaceAnswer | None = None
         self.show_gone = False
-        self._composed = 0
+        self._composed = (0, 0)
 
     def show_place(self, answer: PlaceAnswer, *, show_gone: bool) -> None:
         """Draw another place, or the same on another day."""
@@ -31,7 +31,7 @@ class Section(Lines):
     def on_resize(self, event: Resize) -> None:
         """Bands are composed for a width: do it again for another."""
         super().on_resize(event)
-        if self.answer is not None and self.room != self._composed:
+        if self.answer is not None and (self.room, self.size.height) != self._composed:
             self._draw_bands()
 
     @property
@@ -51,5 +51,6 @@ class Section(Lines):
     def _draw_bands(self) -> None:
         if self.answer is None or not self.room:
             return
-        self._composed = self.room
-        self.show_items(section_items(self.answer, self.room - 2, show_gone=self.show_gone))
+        self._composed = self.room, self.size.height
+        width, height = self.room - 2, self.size.height
+        self.show_items(section_items(self.answer, width, height, show_gone=self.show_gone))

@@ -1,0 +1,32 @@
+"""conservedb export FOLDER: write everything out as CSV tables.
+
+JSON: {"folder": path, "files": {file: rows}}.
+"""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import click
+
+from conservedb.cli.printing import print_json
+from conservedb.cli.settings import Settings, asking, shared_options
+
+
+@click.command("export")
+@click.argument("folder", type=click.Path(path_type=Path))
+@shared_options
+@click.pass_obj
+def command(settings: Settings, folder: Path) -> None:
+    """Write every table and column, unaltered, as CSV files into FOLDER, which must be new."""
+    from conservedb.exchange.exporting import export_folder
+    from conservedb.questions.display import show
+
+    with asking(settings) as (connection, _):
+        files = export_folder(connection, folder)
+    if settings.json:
+        print_json({"folder": str(folder), "files": files})
+        return
+    for file, rows in files.items():
+        click.echo(f"{file}: {rows} rows")
+    click.echo(f"written to {show(str(folder))}")

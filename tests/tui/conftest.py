@@ -1,0 +1,96 @@
+"""What tests of the screens share: an app on a canned reading, and a screen as plain text."""
+
+from __future__ import annotations
+
+import contextlib
+from collections.abc import AsyncIterator, Callable
+from contextlib import asynccontextmanager
+from pathlib import Path
+
+import pytest
+from textual.app import App
+from textual.pilot import Pilot
+
+from conservedb.tui.app import ConservedbApp
+from conservedb.tui.reading import Reading
+from conservedb.tui.screens.object import ObjectScreen
+from tests.tui.canned import NUMBER, Canned
+
+SCREENS = Path(__file__).parent / "screens"
+NARROW, WIDE = (80, 24), (140, 40)
+
+Sitting = Callable[..., contextlib.AbstractAsyncContextManager[Pilot[None]]]
+
+
+@pytest.fixture(autouse=True)
+def _calm(monkeypatch: pytest.MonkeyPatch) -> None:
+    """No animation, no blinking, no settings of whoever runs the tests."""
+    monkeypatch.setattr("textual.constants.TEXTUAL_ANIMATIONS", "none")
+    for name in ("NO_COLOR", "TEXTUAL_THEME"):
+        monkeypatch.delenv(name, raising=False)
+
+
+def screen_text(app: App[None]) -> str:
+    """The screen as lines of plain text, without the blanks at their ends."""
+    strips = app.screen._compositor.render_strips()
+    return "\n".join(strip.text.rstrip() for strip in strips) + "\n"
+
+
+async def settle(pilot: Pilot[None]) -> None:
+    """Until every question is answered and shown."""
+    for _ in range(3):
+        await pilot.pause(0.06)
+        await pilot.app.workers.wait_for_complete()
+    await pilot.pause()
+
+
+async def press(pilot: Pilot[None], *keys: str) -> None:
+    """Press keys, and let their answers come."""
+    await pilot.press(*keys)
+    await settle(pilot)
+
+
+async def type_in(pilot: Pilot[None], words: str) -> None:
+    """Type words into the line that has the focus, and wait for the pause after them."""
+    await pilot.press(*("space" if sign == " " else sign for sign in words))
+    await pilot.pause(0.2)
+    await settle(pilot)
+
+
+@asynccontextmanager
+async def sitting(
+    reading: Reading | None = None,
+    size: tuple[int, int] = NARROW,
+    mark: str | None = None,
+    number: str = NUMBER,
+) -> AsyncIterator[Pilot[None]]:
+    """The app on a reading; at an object, if a mark of it ("" for the whole) is given."""
+    chosen = reading or Canned()
+    app = ConservedbApp(chosen)
+    async with app.run_test(size=size) as pilot:
+        await settle(pilot)
+        if mark is not None:
+            await app.push_screen(ObjectScreen(chosen, number, mark))
+            await settle(pilot)
+        yield pilot
+
+
+@pytest.fixture
+def same_screen(request: pytest.FixtureRequest) -> Callable[[Pilot[None], str], None]:
+    """Compares the screen with the text kept under that name; --update-screens keeps it anew."""
+
+    def check(pilot: Pilot[None], name: str) -> None:
+        size = pilot.app.size
+        path = SCREENS / f"{name}_{size.width}x{size.height}.txt"
+        text = screen_text(pilot.app)
+        if request.config.getoption("--update-screens", default=False):
+            path.write_text(text, encoding="utf-8")
+        assert path.is_file(), f"no {path.name} yet: run pytest tests/tui --update-screens"
+        assert text == path.read_text(encoding="utf-8"), f"{path.name} differs"
+
+    return check
+
+
+def pytest_addoption(parser: pytest.Parser) -> None:
+    with contextlib.suppress(ValueError):
+        parser.addoption("--update-screens", action="store_true", help="keep the screens anew")
