@@ -15,16 +15,15 @@ from conservedb.cli.settings import Settings, shared_options
 
 @click.command("new")
 @click.argument("path", type=click.Path(path_type=Path))
-@click.option("--name", default="", help="What the department calls it.")
 @shared_options
 @click.pass_obj
-def command(settings: Settings, path: Path, name: str) -> None:
+def command(settings: Settings, path: Path) -> None:
     """Make a new, empty database at PATH; never over a file that is there."""
     from conservedb.questions.display import show
     from conservedb.store.create import create
     from conservedb.store.opening import surroundings
 
-    create(path, name=name)
+    create(path)
     if settings.json:
         print_json({"database": str(path)})
     else:

@@ -108,7 +108,7 @@ def _add_fixing(lines: Lines, fixing: Fixing) -> None:
 
 def _add_layer(lines: Lines, number: int, layer: Layer) -> None:
     from conservedb.cli import saying
-    from conservedb.questions.wording import state_words
+    from conservedb.questions.wording import STATE_WORDS, state_words
 
     name = layer.material_name or "material not recorded"
     side = f"side {layer.side}" if layer.side else ""
@@ -117,9 +117,13 @@ def _add_layer(lines: Lines, number: int, layer: Layer) -> None:
     for which, state in layer.by_side.items():
         lines.add(f"on side {which}", state_words(state.state, state.possible), depth=1)
     if layer.held is not None:
-        lines.add("throughout", ", ".join(layer.held.throughout) or "no one state", depth=1)
-        lines.add("at some time", ", ".join(layer.held.at_some_time), depth=1)
-        lines.add("possibly", ", ".join(layer.held.possibly), depth=1)
+        throughout, at_some_time, possibly = (
+            ", ".join(STATE_WORDS[word] for word in words)
+            for words in (layer.held.throughout, layer.held.at_some_time, layer.held.possibly)
+        )
+        lines.add("throughout", throughout or "no single state", depth=1)
+        lines.add("at some time", at_some_time, depth=1)
+        lines.add("possibly", possibly, depth=1)
     lines.add("remains", layer.remains, depth=1)
     lines.add("may lie at", " or ".join(layer.candidates), depth=1)
     lines.add("to settle it", layer.settle, depth=1)

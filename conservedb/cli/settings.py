@@ -15,8 +15,6 @@ from conservedb.cli.ending import UNUSABLE, Failed
 if TYPE_CHECKING:
     import datetime
 
-    from sqlalchemy import Connection
-
 VARIABLE = "CONSERVEDB_DB"
 _SQLITE = "sqlite:///"
 Interface = Callable[[Path], int]
@@ -113,7 +111,7 @@ def on_option(function: Function) -> Function:
 
 
 @contextmanager
-def asking(settings: Settings) -> Iterator[tuple[Connection, datetime.date]]:
+def asking(settings: Settings) -> Iterator[tuple[Any, datetime.date]]:
     """A connection to ask questions through, and the day that is today for this database."""
     from conservedb.store.connect import reading
     from conservedb.store.opening import open_database, today

@@ -9,9 +9,10 @@ from typing import Any
 from sqlalchemy import Connection, select
 
 from conservedb.dates import OPEN_START, iso
-from conservedb.exchange.columns import Column, Ref
+from conservedb.exchange.columns import Column, Ref, Values
 from conservedb.exchange.faults import Fault
 from conservedb.exchange.statements import FILES
+from conservedb.exchange.stored import links_of
 from conservedb.exchange.subject import Subject
 from conservedb.exchange.subjects import BY_NAME, SUBJECTS
 from conservedb.exchange.taking import Record, Taking
@@ -244,8 +245,8 @@ class Checking:
             if record.bad:
                 continue
             when = chronology.deed(record.id)
-            components = [c for (c,) in record.links.get("components", [])]
-            for (place,) in record.links.get("places", []):
+            components = [c for (c,) in self._listed(subject, record, "components")]
+            for (place,) in self._listed(subject, record, "places"):
                 row = facts.rows["place"].get(place)
                 components += [c for c in row[1:] if c is not None] if row else []
             for component in dict.fromkeys(components):
@@ -256,6 +257,13 @@ class Checking:
         for record in self._taking.records.get("joint_events", {}).values():
             if not record.bad and record.values[events.position["date_derived"]] != "blank":
                 self._joint_event(events, record, facts, chronology)
+
+    def _listed(self, subject: Subject, record: Record, name: str) -> list[Values]:
+        """The items of a list: those of the row, else those that the database keeps."""
+        if name in record.links or record.new:
+            return record.links.get(name, [])
+        column = next(column for column in subject.lists if column.name == name)
+        return links_of(self._connection, subject, column, record.id)
 
     def _joint_event(
         self, subject: Subject, record: Record, facts: Facts, chronology: Chronology

@@ -114,6 +114,10 @@ def _read_header(reader: _Reader, table: Table, encoding: str) -> None:
         table.fault(1, f"the first line cannot be read ({problem})", "mend its quotation marks")
         return
     known = set(table.subject.headers)
+    for sign, name in ((";", "semicolons"), ("\t", "tabs")):
+        if len(table.headers) == 1 and sign in table.headers[0]:
+            table.fault(1, f"its columns are separated by {name}", "save it with commas")
+            return
     for header in table.headers:
         if header not in known:
             table.fault(

@@ -7,7 +7,9 @@ that lie at a place.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+import gc
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import contextmanager
 from functools import partial
 from operator import itemgetter
 from typing import Any, TypeAlias
@@ -41,15 +43,21 @@ class Question:
         Raises:
             sqlalchemy.exc.DBAPIError: the database cannot answer.
         """
-        return list(map(self._make, self.fetch(connection, values)))
+        return self.fetch(connection, values, self._make)
 
     def first(self, connection: Connection, **values: Value) -> Row:
         """The first row, or None."""
         rows = self.all(connection, **values)
         return rows[0] if rows else None
 
-    def fetch(self, connection: Connection, values: dict[str, Value]) -> Iterable[tuple[Any, ...]]:
-        """The rows as the driver gives them, all from one state of the database."""
+    def tuples(self, connection: Connection, **values: Value) -> list[tuple[Any, ...]]:
+        """Every row as a plain tuple, for long answers that are taken apart at once."""
+        return self.fetch(connection, values, tuple)
+
+    def fetch(
+        self, connection: Connection, values: dict[str, Value], make: Callable[[Any], Row]
+    ) -> list[Row]:
+        """The rows, each made into something else at once, from one state of the database."""
         if not connection.in_transaction():
             connection.begin()
         sql, order, constants = self.compiled(connection)
@@ -57,9 +65,9 @@ class Question:
         given: Any = named if order is None else [named[name] for name in order]
         driver = connection.dialect.loaded_dbapi
         try:
-            cursor = connection.connection.cursor()
+            cursor: Any = connection.connection.cursor()
             cursor.execute(sql, given)
-            return cursor.fetchall()
+            return list(map(make, cursor))
         except driver.Error as problem:
             raise DBAPIError.instance(sql, given, problem, driver.Error) from problem
 
@@ -74,6 +82,22 @@ class Question:
     def at(self, name: str) -> int:
         """Where a column stands in a row."""
         return self.names.index(name)
+
+
+@contextmanager
+def without_collecting() -> Iterator[None]:
+    """Keep Python from looking for garbage meanwhile.
+
+    For answers of very many rows: these make no cycles, yet every ten thousand of them would
+    set off one more search through all that there are.
+    """
+    collecting = gc.isenabled()
+    gc.disable()
+    try:
+        yield
+    finally:
+        if collecting:
+            gc.enable()
 
 
 def _row_class(names: Sequence[str]) -> type[tuple[Any, ...]]:

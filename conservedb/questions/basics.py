@@ -17,17 +17,20 @@ class NoSuch(LookupError):
 
 
 class Ambiguous(NoSuch):
-    """A word that several things bear; `.nearest` holds the words that tell them apart."""
+    """A word that several things bear.
+
+    `.meanings` holds name and key of each, `.nearest` the keys, which tell them apart.
+    """
 
     def __init__(self, value: str, meanings: tuple[tuple[str, str], ...]) -> None:
         self.meanings = meanings
         LookupError.__init__(
             self,
-            f"{value!r} can mean {' or '.join(f'{name} ({key})' for key, name in meanings)};"
+            f"{value!r} can mean {' or '.join(f'{name} ({key})' for name, key in meanings)};"
             " ask for one of them by the word in brackets",
         )
         self.what, self.value = "single meaning of", value
-        self.nearest = tuple(key for key, _ in meanings)
+        self.nearest = tuple(key for _, key in meanings)
 
 
 @dataclass(frozen=True, slots=True)

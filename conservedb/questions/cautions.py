@@ -54,12 +54,14 @@ _RESIDUES = Question(
         agent.c.id.in_(
             union_all(
                 select(agent_place.c.agent_id).where(agent_place.c.place_id == _HERE),
-                select(agent.c.id).where(
-                    agent.c.intervention_id.in_(
-                        select(intervention_place.c.intervention_id).where(
-                            intervention_place.c.place_id == _HERE
-                        )
-                    ),
+                select(agent.c.id)
+                .join_from(
+                    intervention_place,
+                    agent,
+                    agent.c.intervention_id == intervention_place.c.intervention_id,
+                )
+                .where(
+                    intervention_place.c.place_id == _HERE,
                     ~exists().where(agent_place.c.agent_id == agent.c.id),
                 ),
             )

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Mapping, Sequence
 
-from sqlalchemy import Connection, Table, select
+from sqlalchemy import ColumnElement, Connection, Table, func, select
 
 from conservedb.dates import UNKNOWN_END, UNKNOWN_START, describe_flags, from_iso
 from conservedb.knowledge.dating import happened
@@ -82,17 +82,17 @@ def by_owner(rows: Rows) -> People:
 class Statements:
     """The questions for what sources state about some records, and by whom."""
 
-    def __init__(self, statements: Selection) -> None:
+    def __init__(self, condition: ColumnElement[bool]) -> None:
         decider, chosen = person.alias("decider"), material.alias("chosen")
-        subjects = [statement.c[f"{subject}_id"] for subject in STATEMENT_SUBJECTS]
         self.stated = Question(
             select(
                 statement.c.id,
                 statement.c.subject,
-                *subjects,
+                func.coalesce(*(statement.c[f"{one}_id"] for one in STATEMENT_SUBJECTS)).label(
+                    "record"
+                ),
                 blank(statement.c.field).label("field"),
-                blank(statement.c.value).label("value"),
-                blank(chosen.c.key).label("material"),
+                blank(func.coalesce(statement.c.value, chosen.c.key)).label("value"),
                 *cited(source),
                 blank(statement.c.page).label("page"),
                 *dated(statement, "date"),
@@ -104,10 +104,10 @@ class Statements:
             .outerjoin_from(statement, source, source.c.id == statement.c.source_id)
             .outerjoin(chosen, chosen.c.id == statement.c.material_id)
             .outerjoin(decider, decider.c.id == statement.c.decided_by_id)
-            .where(statement.c.id.in_(statements))
+            .where(condition)
             .order_by(statement.c.id)
         )
-        self.people = people_of(statement_person, statements)
+        self.people = people_of(statement_person, select(statement.c.id).where(condition))
         self.questions = (self.stated, self.people)
 
     def about(self, connection: Connection, **values: int) -> dict[tuple[str, int], list[Rival]]:
@@ -118,8 +118,7 @@ class Statements:
             return found
         people = by_owner(self.people.all(connection, **values))
         for row in rows:
-            subject = getattr(row, f"{row.subject}_id")
-            found[row.subject, subject].append(self._rival(row, people))
+            found[row.subject, row.record].append(self._rival(row, people))
         return found
 
     def _rival(self, row: Row, people: People) -> Rival:
@@ -128,7 +127,7 @@ class Statements:
             found = Source(found.ref, found.kind, found.citation, row.page)
         return Rival(
             row.field,
-            row.value or row.material,
+            row.value,
             found,
             people.get(row.id, ()),
             when(row, _DATE),
@@ -140,8 +139,8 @@ class Statements:
         )
 
 
-_SOURCE = 2 + len(STATEMENT_SUBJECTS) + 3
-_DATE = _SOURCE + 4
+_SOURCE, _DATE = 5, 9
+"""Where source and date stand in a row of `Statements.stated`."""
 
 
 def distinct(sources: Sequence[Source | None]) -> tuple[Source, ...]:

@@ -15,7 +15,7 @@ from conservedb.records.layers import layer, layer_candidate, removal, sighting,
 from conservedb.records.materials import material, material_class
 from conservedb.records.objects import component
 from conservedb.records.places import joint_event, place
-from conservedb.records.sources import source
+from conservedb.records.sources import source, statement
 from conservedb.records.treatments import (
     agent,
     intervention,
@@ -241,7 +241,7 @@ class Asked:
         }
         self.hands = people_of(intervention_person, scope.interventions)
         self.seen_by = people_of(sighting_person, scope.sightings)
-        self.stated = Statements(scope.statements)
+        self.stated = Statements(statement.c.id.in_(scope.statements))
 
     def records(self, connection: Connection, scope: int) -> Records:
         """Everything on record about the object, part or place with this id."""

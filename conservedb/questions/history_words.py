@@ -24,7 +24,7 @@ _DONE = {
 }
 _ORIGINS = {"applied": "applied", "maker": "laid by the maker", "arisen": "arisen"}
 _EXTENTS = {"all": "removed", "part": "removed in part", "attempted": "removal attempted"}
-_ENDED = {"all": "lost", "part": "lost in part", "attempted": "removal attempted"}
+_ENDED = {"all": "gone", "part": "gone in part", "attempted": "removal attempted"}
 _RESULTS = {
     "seen": "seen",
     "not found": "looked for and not found",
@@ -64,7 +64,8 @@ def removed(row: Row, name: str) -> str:
 
 def ended(row: Row, name: str) -> str:
     """What went without an intervention."""
-    return _off(_ENDED.get(row.extent, "ended, extent not recorded"), row, name)
+    said = _off(_ENDED.get(row.extent, "ended, extent not recorded"), row, name)
+    return said if row.cause else f"{said}; cause not recorded"
 
 
 def _off(verb: str, row: Row, name: str) -> str:

@@ -19,6 +19,7 @@ from conservedb.records.objects import bridge, component
 from conservedb.records.places import joint_event, place
 from conservedb.records.sources import source
 from conservedb.records.treatments import intervention
+from conservedb.store.keys import sort_key
 
 _EVENTS = Question(
     select(
@@ -65,17 +66,14 @@ _FIXINGS = Question(
 _MADE, _LOST, _KNOWN = (_FIXINGS.at(n) for n in ("made_words", "lost_words", "source_ref"))
 
 _HOLES = Question(
-    select(place.c.mark, place.c.component_id, place.c.other_component_id)
-    .where(
-        place.c.kind == "joint",
-        place.c.id.in_(
-            union_all(
-                select(place.c.id).where(place.c.component_id.in_(_CROSSING)),
-                select(place.c.id).where(place.c.other_component_id.in_(_CROSSING)),
-            )
-        ),
+    union_all(
+        *(
+            select(place.c.mark, bridge.c.component_id.label("fixing"))
+            .join_from(bridge, place, side == bridge.c.component_id)
+            .where(bridge.c.place_id == bindparam("place"), place.c.kind == "joint")
+            for side in (place.c.component_id, place.c.other_component_id)
+        )
     )
-    .order_by(place.c.mark_folded)
 )
 STATEMENTS = (_EVENTS, _FIXINGS, _HOLES)
 
@@ -119,10 +117,11 @@ def fixings_at(connection: Connection, at: int, whole: Interval, on: AsOf) -> tu
     if not rows:
         return ()
     holes: dict[int, list[str]] = defaultdict(list)
-    for mark, one, other in _HOLES.all(connection, place=at):
-        for host in {one, other}:
-            holes[host].append(mark)
-    return tuple(_fixing(row, tuple(holes[row.id]), whole, on) for row in rows)
+    for mark, fixing in _HOLES.all(connection, place=at):
+        holes[fixing].append(mark)
+    return tuple(
+        _fixing(row, tuple(sorted(set(holes[row.id]), key=sort_key)), whole, on) for row in rows
+    )
 
 
 def _fixing(row: Row, holes: tuple[str, ...], whole: Interval, on: AsOf) -> Fixing:

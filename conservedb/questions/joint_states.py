@@ -3,18 +3,20 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
+from typing import Any
 
 from sqlalchemy import Connection, bindparam, case, func, select
 
 from conservedb.dates import UNKNOWN_END, from_iso
 from conservedb.knowledge.dating import happened
 from conservedb.knowledge.joints import NOT_RECORDED, JointEvent, condition
-from conservedb.questions.asking import Question, Row, Rows
+from conservedb.questions.asking import Question
 from conservedb.records.places import joint_event, place
 from conservedb.records.sources import source
 from conservedb.records.treatments import intervention
 
+Event = tuple[Any, ...]
 _undated = joint_event.c.date_derived == "blank"
 EVENT_COLUMNS = (
     joint_event.c.place_id,
@@ -49,38 +51,41 @@ STATEMENTS = (_EVENTS,)
 def conditions(
     connection: Connection,
     owner: int,
-    places: Rows,
-    made: Mapping[int, int],
+    joints: Iterable[tuple[int, int | None, int | None]],
+    made: Mapping[int | None, int],
     whole_made: int,
     day: int,
 ) -> dict[int, str]:
     """The condition of each joint by its id.
 
     Args:
+        joints: the id of each, and of the components on both sides.
         made: the earliest making of each component by its id.
         whole_made: that of the object.
     """
-    events: dict[int, list[Row]] = defaultdict(list)
-    for row in _EVENTS.all(connection, object=owner):
-        events[row.place_id].append(row)
+    events: dict[int, tuple[Event, ...]] = defaultdict(tuple)
+    for at, *event in _EVENTS.tuples(connection, object=owner):
+        events[at] += (tuple(event),)
+    known: dict[tuple[int, tuple[Event, ...]], str] = {}
     found = {}
-    for joint in places:
-        if joint.kind == "joint":
-            floor = max(
-                made.get(joint.component_id, whole_made),
-                made.get(joint.other_component_id, whole_made),
-                whole_made,
-            )
-            known = [known_event(row, floor) for row in events.get(joint.id, ())]
-            found[joint.id] = condition(known, day).state if known else NOT_RECORDED
+    for joint, one, other in joints:
+        # Joints that went through the same on the same days stand alike: worked out once.
+        alike = (max(made.get(one, whole_made), made.get(other, whole_made)), events[joint])
+        if alike not in known:
+            known[alike] = _condition(*alike, day) if alike[1] else NOT_RECORDED
+        found[joint] = known[alike]
     return found
 
 
-def known_event(row: Row, floor: int) -> JointEvent:
-    """The event with the days on which it can have happened."""
-    recorded = row.date_latest
-    if recorded >= UNKNOWN_END:
-        known = row.source_latest is not None and row.source_latest < UNKNOWN_END
-        recorded = row.source_latest if known else from_iso(row.entered[:10])
-    days = happened(row.date_earliest, row.date_latest, row.date_flags, recorded, floor)
-    return JointEvent(row.event or "", days, row.step)
+def _condition(floor: int, events: tuple[Event, ...], day: int) -> str:
+    return condition([known_event(event, floor) for event in events], day).state
+
+
+def known_event(event: Event, floor: int) -> JointEvent:
+    """The event with the days on which it can have happened; `event` is EVENT_COLUMNS[1:]."""
+    kind, earliest, latest, flags, step, source_latest, entered = event
+    recorded = latest
+    if latest >= UNKNOWN_END:
+        known = source_latest is not None and source_latest < UNKNOWN_END
+        recorded = source_latest if known else from_iso(entered[:10])
+    return JointEvent(kind or "", happened(earliest, latest, flags, recorded, floor), step)

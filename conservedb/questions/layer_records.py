@@ -13,7 +13,6 @@ from sqlalchemy import (
     bindparam,
     func,
     select,
-    union,
     union_all,
 )
 from sqlalchemy.sql.selectable import FromClause
@@ -38,15 +37,39 @@ from conservedb.records.sources import source, statement
 from conservedb.records.treatments import intervention, intervention_person
 
 _PLACE: BindParameter[int] = bindparam("place")
+# Every list that a statement builds for an IN costs an allocation of 90 kB inside SQLite: these
+# selections are lists of their own, never lists within lists.
 _HERE = union_all(
     select(layer.c.id).where(layer.c.place_id == _PLACE),
     select(layer_candidate.c.layer_id).where(layer_candidate.c.place_id == _PLACE),
 )
-_REMOVALS_HERE = select(removal.c.id).where(removal.c.layer_id.in_(_HERE))
-_SIGHTINGS_HERE = select(sighting.c.id).where(sighting.c.layer_id.in_(_HERE))
-_DONE_HERE = union(
-    select(layer.c.intervention_id).where(layer.c.id.in_(_HERE)),
-    select(removal.c.intervention_id).where(removal.c.layer_id.in_(_HERE)),
+_REMOVALS_HERE = union_all(
+    select(removal.c.id)
+    .join_from(layer, removal, removal.c.layer_id == layer.c.id)
+    .where(layer.c.place_id == _PLACE),
+    select(removal.c.id)
+    .join_from(layer_candidate, removal, removal.c.layer_id == layer_candidate.c.layer_id)
+    .where(layer_candidate.c.place_id == _PLACE),
+)
+_SIGHTINGS_HERE = union_all(
+    select(sighting.c.id)
+    .join_from(layer, sighting, sighting.c.layer_id == layer.c.id)
+    .where(layer.c.place_id == _PLACE),
+    select(sighting.c.id)
+    .join_from(layer_candidate, sighting, sighting.c.layer_id == layer_candidate.c.layer_id)
+    .where(layer_candidate.c.place_id == _PLACE),
+)
+_DEEDS_HERE = union_all(
+    select(layer.c.intervention_id).where(layer.c.place_id == _PLACE),
+    select(layer.c.intervention_id)
+    .join_from(layer_candidate, layer, layer.c.id == layer_candidate.c.layer_id)
+    .where(layer_candidate.c.place_id == _PLACE),
+    select(removal.c.intervention_id)
+    .join_from(layer, removal, removal.c.layer_id == layer.c.id)
+    .where(layer.c.place_id == _PLACE),
+    select(removal.c.intervention_id)
+    .join_from(layer_candidate, removal, removal.c.layer_id == layer_candidate.c.layer_id)
+    .where(layer_candidate.c.place_id == _PLACE),
 )
 _paper, _why = source.alias("paper"), source.alias("why")
 
@@ -155,15 +178,11 @@ _SIGHTINGS = Question(
     .order_by(sighting.c.date_latest, sighting.c.id)
 )
 _SEEN_BY = people_of(sighting_person, _SIGHTINGS_HERE)
-_HANDS = people_of(intervention_person, _DONE_HERE)
-_STATED = Statements(
-    union_all(
-        select(statement.c.id).where(statement.c.layer_id.in_(_HERE)),
-        select(statement.c.id).where(statement.c.removal_id.in_(_REMOVALS_HERE)),
-        select(statement.c.id).where(statement.c.sighting_id.in_(_SIGHTINGS_HERE)),
-        select(statement.c.id).where(statement.c.intervention_id.in_(_DONE_HERE)),
-    )
-)
+_HANDS = people_of(intervention_person, _DEEDS_HERE)
+_ON_LAYERS = Statements(statement.c.layer_id.in_(_HERE))
+_ON_DEEDS = Statements(statement.c.intervention_id.in_(_DEEDS_HERE))
+_ON_REMOVALS = Statements(statement.c.removal_id.in_(_REMOVALS_HERE))
+_ON_SIGHTINGS = Statements(statement.c.sighting_id.in_(_SIGHTINGS_HERE))
 STATEMENTS = (
     LAYERS,
     _CANDIDATES,
@@ -172,7 +191,10 @@ STATEMENTS = (
     _SIGHTINGS,
     _SEEN_BY,
     _HANDS,
-    *_STATED.questions,
+    *_ON_LAYERS.questions,
+    *_ON_DEEDS.questions,
+    *_ON_REMOVALS.questions,
+    *_ON_SIGHTINGS.questions,
 )
 PLAIN = len(_PLAIN)
 AT_BOUNDS = LAYERS.at("came_from")
@@ -205,6 +227,11 @@ def gathered(connection: Connection, at: int, rows: Rows) -> LayerEvidence:
     if any(row.place_id is None for row in rows):
         for owner, mark in _CANDIDATES.all(connection, place=at):
             candidates[owner].append(mark)
+    rivals = _ON_LAYERS.about(connection, place=at) | _ON_DEEDS.about(connection, place=at)
+    if removals:
+        rivals |= _ON_REMOVALS.about(connection, place=at)
+    if sightings:
+        rivals |= _ON_SIGHTINGS.about(connection, place=at)
     return LayerEvidence(
         by_owner(_HANDS.all(connection, place=at)),
         removals,
@@ -212,7 +239,7 @@ def gathered(connection: Connection, at: int, rows: Rows) -> LayerEvidence:
         by_owner(_SEEN_BY.all(connection, place=at)) if sightings else {},
         sides,
         candidates,
-        _STATED.about(connection, place=at),
+        rivals,
     )
 
 

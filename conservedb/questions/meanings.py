@@ -77,10 +77,9 @@ def classes_below(start: Selection) -> Selection:
 def classes_above(start: Selection) -> Selection:
     """The ids of some classes and of everything above them."""
     above = start.cte("above", recursive=True)
-    parent = select(material_class.c.parent_id).where(
-        material_class.c.id == above.c.id, material_class.c.parent_id.is_not(None)
-    )
-    return select(above.union(parent).c.id)
+    parent = select(material_class.c.parent_id).where(material_class.c.id == above.c.id)
+    found = above.union(select(parent.scalar_subquery()).where(above.c.id.is_not(None)))
+    return select(found.c.id).where(found.c.id.is_not(None))
 
 
 _ID: BindParameter[int] = bindparam("id")
@@ -135,4 +134,5 @@ def _nearest(connection: Connection, word: str) -> tuple[str, ...]:
         for row in _EVERY_NAME.all(connection)
         if row.folded
     }
-    return tuple(written[near] for near in get_close_matches(fold(word), written, 3, 0.6))
+    close = get_close_matches(fold(word), written, 3, 0.6)
+    return tuple(dict.fromkeys(written[near] for near in close))

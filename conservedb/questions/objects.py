@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Mapping
+from typing import Any
 
 from sqlalchemy import (
     BindParameter,
@@ -147,7 +148,7 @@ _KEPT = Question(
     .order_by(whereabouts.c.since_latest.desc())
     .limit(1)
 )
-_STATED = evidence.Statements(select(statement.c.id).where(statement.c.object_id == _OBJECT))
+_STATED = evidence.Statements(statement.c.object_id == _OBJECT)
 STATEMENTS = (
     *naming.STATEMENTS,
     _COMPONENTS,
@@ -174,7 +175,7 @@ def object_on(connection: Connection, number: str, on: AsOf) -> ObjectAnswer:
     owner = naming.find_object(connection, number)
     made = when(owner, _OBJECT_MADE)
     components = _COMPONENTS.all(connection, object=owner.id)
-    components.sort(key=_natural)
+    components.sort(key=_by_mark)
     marks = {row.id: row.mark for row in components}
     return ObjectAnswer(
         owner.number,
@@ -191,10 +192,6 @@ def object_on(connection: Connection, number: str, on: AsOf) -> ObjectAnswer:
         _place_rows(connection, owner.id, components, marks, object_made(made), on.last),
         tuple(_STATED.about(connection, object=owner.id)["object", owner.id]),
     )
-
-
-def _natural(row: Row) -> str:
-    return sort_key(row.mark)
 
 
 def _kept_at(connection: Connection, owner: Row, day: int) -> str:
@@ -272,28 +269,34 @@ def _place_rows(
     whole: Interval,
     day: int,
 ) -> tuple[PlaceRow, ...]:
-    places = _PLACES.all(connection, object=owner)
-    places.sort(key=_natural)
+    places = _PLACES.tuples(connection, object=owner)
+    places.sort(key=_by_mark)
     certain: dict[int, int] = {}
-    unsure: dict[int, int] = defaultdict(int)
-    for at, sure, possible in _LAYERS.all(connection, object=owner, day=day):
-        certain[at] = sure
-        unsure[at] = possible - sure
-    for at, possible in _CANDIDATES.all(connection, object=owner, day=day):
-        unsure[at] += possible
-    made = {row.id: row.made_earliest for row in components}
-    standing = conditions(connection, owner, places, made, whole.earliest, day)
+    unsure: dict[int, int] = {}
+    for at, sure, possible in _LAYERS.tuples(connection, object=owner, day=day):
+        certain[at], unsure[at] = sure, possible - sure
+    for at, possible in _CANDIDATES.tuples(connection, object=owner, day=day):
+        unsure[at] = unsure.get(at, 0) + possible
+    made = {row.id: max(row.made_earliest, whole.earliest) for row in components}
+    joints = [(row[0], row[3], row[4]) for row in places if row[2] == "joint"]
+    standing = conditions(connection, owner, joints, made, whole.earliest, day)
     return tuple(
-        PlaceRow(
-            row.mark,
-            row.kind,
-            marks.get(row.component_id, ""),
-            marks.get(row.other_component_id, ""),
-            row.name,
-            certain.get(row.id, 0),
-            unsure.get(row.id, 0),
-            standing.get(row.id, ""),
-            row.load_kg,
-        )
-        for row in places
+        [
+            PlaceRow(
+                mark,
+                kind,
+                marks.get(component_id, ""),
+                marks.get(other_id, ""),
+                name,
+                certain.get(at, 0),
+                unsure.get(at, 0),
+                standing.get(at, ""),
+                load_kg,
+            )
+            for at, mark, kind, component_id, other_id, name, load_kg in places
+        ]
     )
+
+
+def _by_mark(row: tuple[Any, ...]) -> str:
+    return sort_key(row[1])

@@ -15,6 +15,7 @@ from conservedb.questions.answers import (
     Rival,
     Seen,
     Side,
+    Warning_,
 )
 from conservedb.questions.asking import Question, Row, blank, cited, dated
 from conservedb.questions.evidence import source_of, when
@@ -69,9 +70,7 @@ _PLACE = Question(
 )
 _MADE = naming.OBJECT.at("made_words")
 _AROSE, _LOAD = _PLACE.at("arising_words"), _PLACE.at("source_ref")
-_STATED = evidence.Statements(
-    select(statement.c.id).where(statement.c.place_id == bindparam("place"))
-)
+_STATED = evidence.Statements(statement.c.place_id == bindparam("place"))
 STATEMENTS = (
     *naming.STATEMENTS,
     _PLACE,
@@ -137,7 +136,7 @@ def _answer(
         condition=condition,
         fixings=fixings,
         layers=layers,
-        warnings=cautions.warnings_on(connection, owner.id),
+        warnings=_nearest_first(cautions.warnings_on(connection, owner.id), row),
         rivals=rivals,
         last_seen=seen,
         summary=summary(row.kind, row.load_kg, condition, fixings, layers, rivals, seen),
@@ -152,6 +151,18 @@ def _sides(row: Row) -> tuple[Side, ...]:
         return (Side("", *a),)
     b = (row.b, row.b_name, row.b_material or row.b_key or row.b_words, row.b_kind)
     return Side("A", *a), Side("B", *(b if row.b else a))
+
+
+def _nearest_first(warnings: tuple[Warning_, ...], row: Row) -> tuple[Warning_, ...]:
+    """The warnings of an object, those about the place or its sides before the others."""
+    here, sides = row.mark, (row.a, row.b)
+
+    def distance(caution: Warning_) -> int:
+        if caution.place == here or (caution.component and caution.component in sides):
+            return 0
+        return 2 if caution.place or caution.component else 1
+
+    return tuple(sorted(warnings, key=distance))
 
 
 def _last_seen(layers: tuple[Layer, ...]) -> Seen | None:

@@ -30,7 +30,7 @@ from conservedb.records.layers import BOUNDS, TEMPORARY_ROLES, layer
 from conservedb.records.materials import material
 from conservedb.records.objects import component, object_, warning
 from conservedb.records.people import person
-from conservedb.records.places import joint_event, place
+from conservedb.records.places import RESTLESS, joint_event, place
 from conservedb.records.sources import source
 from conservedb.records.treatments import intervention, treatment
 
@@ -59,9 +59,12 @@ _TREATMENTS = Question(
 )
 _BEGUN = _TREATMENTS.at("begun_words")
 
-_listed_roles = ", ".join(f"'{role}'" for role in TEMPORARY_ROLES)
-# Written out, not as parameters: only so does SQLite use the partial index on these roles.
-_is_temporary: ColumnElement[bool] = literal_column(f"layer.role IN ({_listed_roles})")
+
+def _written_out(words: tuple[str, ...]) -> list[ColumnElement[str]]:
+    """Words of ours as text of the statement: only so does SQLite use a partial index on them."""
+    return [literal_column(f"'{word}'") for word in words]
+
+
 _TEMPORARY = Question(
     select(
         object_.c.number.label("object"),
@@ -76,7 +79,11 @@ _TEMPORARY = Question(
     .outerjoin_from(layer, object_, object_.c.id == layer.c.object_id)
     .outerjoin(place, place.c.id == layer.c.place_id)
     .outerjoin(material, material.c.id == layer.c.material_id)
-    .where(_is_temporary, layer.c.came_from <= _DAY, layer.c.gone_to > _DAY)
+    .where(
+        layer.c.role.in_(_written_out(TEMPORARY_ROLES)),
+        layer.c.came_from <= _DAY,
+        layer.c.gone_to > _DAY,
+    )
     .order_by(layer.c.came_from.desc(), layer.c.id)
     .limit(_MOST)
 )
@@ -86,11 +93,11 @@ _later = joint_event.alias("later")
 _restless = (
     select(joint_event.c.place_id)
     .where(
-        joint_event.c.event.in_([literal_column("'moving'"), literal_column("'failed'")]),
+        joint_event.c.event.in_(_written_out(RESTLESS)),
         joint_event.c.date_earliest <= _DAY,
         ~exists().where(
             _later.c.place_id == joint_event.c.place_id,
-            _later.c.event.in_([literal_column("'closed'"), literal_column("'opened'")]),
+            _later.c.event.in_(_written_out(("closed", "opened"))),
             _later.c.date_earliest > joint_event.c.date_latest,
             _later.c.date_latest <= _DAY,
         ),
@@ -214,8 +221,8 @@ def _temporary(row: Row, day: int) -> Hit:
 def _restless_joints(connection: Connection, day: int) -> list[Hit]:
     """Joints that are or may be moving or failed on the day, the heaviest load first."""
     events: dict[int, list[JointEvent]] = defaultdict(list)
-    for row in _EVENTS.all(connection, day=day):
-        events[row.place_id].append(known_event(row, OPEN_START))
+    for at, *event in _EVENTS.tuples(connection, day=day):
+        events[at].append(known_event(tuple(event), OPEN_START))
     found = []
     for row in _JOINTS.all(connection, day=day):
         standing = condition(events[row.id], day)

@@ -31,12 +31,12 @@ from sqlalchemy import (
 
 from conservedb.questions import meanings
 from conservedb.questions.answers import AsOf
-from conservedb.questions.asking import Question, Row, Selection, blank, dated
+from conservedb.questions.asking import Question, Row, Selection, blank, dated, without_collecting
 from conservedb.questions.evidence import when
 from conservedb.questions.states import is_one, mask_at, rests_on_qualified
-from conservedb.questions.uses_answers import AgentUse, UsesAnswer, UsesLayer
+from conservedb.questions.uses_answers import DERIVED, AgentUse, UsesAnswer, UsesLayer
 from conservedb.records.base import DATE_PARTS
-from conservedb.records.layers import layer, layer_candidate
+from conservedb.records.layers import IDENTIFIED, layer, layer_candidate
 from conservedb.records.materials import material, material_class, material_part
 from conservedb.records.objects import object_
 from conservedb.records.places import place
@@ -106,7 +106,7 @@ class Asked:
                 material.c.key.label("material"),
                 blank(layer.c.material_words).label("material_words"),
                 blank(layer.c.role).label("role"),
-                blank(layer.c.identified).label("identified"),
+                _at(layer.c.identified, IDENTIFIED).label("identified_at"),
                 _MASK.label("mask"),
                 case((certain, literal_column("1")), else_=literal_column("0")).label("certain"),
                 case(
@@ -157,15 +157,26 @@ class Asked:
         )
 
 
-def _laid() -> list[ColumnElement[str | int]]:
+def _at(column: Reference, words: tuple[str, ...]) -> ColumnElement[int]:
+    """The place of a word in a list, -1 where it is not there."""
+    return case(
+        *[(column == word, literal_column(str(at))) for at, word in enumerate(words)],
+        else_=literal_column("-1"),
+    )
+
+
+def _laid() -> list[ColumnElement[Any]]:
     """The date of a layer; where it has none of its own, that of its intervention."""
     own = or_(layer.c.date_derived != "blank", layer.c.intervention_id.is_(None))
-    return [
-        case((own, mine), else_=theirs).label(f"laid_{part}")
-        for part, mine, theirs in zip(
-            DATE_PARTS, dated(layer, "date"), dated(intervention, "date"), strict=True
-        )
-    ]
+    parts: dict[str, ColumnElement[Any]] = {
+        part: case((own, layer.c[f"date_{part}"]), else_=intervention.c[f"date_{part}"])
+        for part in DATE_PARTS
+    }
+    derived = parts["derived"]
+    parts["words"] = blank(parts["words"])
+    parts["edtf"] = case((derived == "edtf", literal_column("''")), else_=blank(parts["edtf"]))
+    parts["derived"] = _at(derived, DERIVED)
+    return [column.label(f"laid_{part}") for part, column in parts.items()]
 
 
 def _agent_places(users: Selection) -> Selection:
@@ -245,7 +256,8 @@ def uses(connection: Connection, word: str, on: AsOf) -> UsesAnswer:
     """
     meant = meanings.meaning(connection, word)
     asked = _ASKED[meant.kind]
-    layers = asked.layers.all(connection, id=meant.id, day=on.last)
+    with without_collecting():
+        layers = asked.layers.all(connection, id=meant.id, day=on.last)
     agents = _agent_uses(connection, asked, meant.id)
     return UsesAnswer(
         word,

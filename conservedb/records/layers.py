@@ -68,8 +68,6 @@ def _bounds() -> tuple[SchemaItem, ...]:
     )
 
 
-_unidentified = words("material_id").is_(None) & words("material_class_id").is_(None)
-
 layer = record_table(
     "layer",
     reference("object_id", "object", required=True),
@@ -110,13 +108,8 @@ layer = record_table(
     one_of("significance", SIGNIFICANCE),
     Index(None, "place_id", "stack"),
     Index(None, "intervention_id"),
-    Index(None, "material_id", "place_id"),
+    Index(None, "material_id", "material_class_id"),
     Index(None, "material_class_id", "place_id"),
-    Index(
-        "ix_layer_unidentified",
-        "place_id",
-        sqlite_where=_unidentified,
-    ),
     Index(
         "ix_layer_temporary",
         "place_id",

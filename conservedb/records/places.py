@@ -13,9 +13,12 @@ from sqlalchemy import (
 )
 
 from conservedb.records.base import dated, one_of, record_table, reference, text
+from conservedb.records.base import text as words
 
 PLACE_KINDS = ("joint", "surface", "body", "cavity")
 JOINT_EVENTS = ("closed", "moving", "opened", "failed")
+RESTLESS = ("moving", "failed")
+"""Events that call for attention until the joint is seen to."""
 ARISEN_BY = ("making", "breaking")
 
 place = record_table(
@@ -71,6 +74,10 @@ joint_event = record_table(
     ),
     one_of("event", JOINT_EVENTS),
     Index(None, "place_id"),
-    Index(None, "event", "place_id"),
+    Index(
+        "ix_joint_event_restless",
+        "date_latest",
+        sqlite_where=words("event").in_(RESTLESS),
+    ),
     Index(None, "intervention_id"),
 )

@@ -52,7 +52,7 @@ def layer_facts(layer: Layer) -> Iterator[Fact]:
     yield "significance", _by(_significance(layer.significance), layer.significance_by)
     yield from _rivals(layer.rivals)
     for source in layer.sources:
-        yield "source", wording.source_words(source)
+        yield "source", wording.source_or_not(source)
     yield "note", layer.note
 
 
@@ -64,7 +64,7 @@ def fixing_facts(fixing: Fixing) -> Iterator[Fact]:
     yield "made", wording.made_words(fixing.made)
     yield "lost", fixing.lost.said if fixing.lost.recorded else ""
     yield "known from", fixing.known_from
-    yield "source", wording.source_words(fixing.source)
+    yield "source", wording.source_or_not(fixing.source)
     yield "its holes", ", ".join(fixing.joints)
     yield "note", fixing.note
 
@@ -78,6 +78,7 @@ def side_facts(side: Side, answer: PlaceAnswer) -> Iterator[Fact]:
 
 def place_facts(answer: PlaceAnswer) -> Iterator[Fact]:
     """A joint or other location itself."""
+    yield "in short", answer.summary
     yield "location", f"{answer.place} {answer.name}".strip()
     yield "geometry", answer.geometry
     yield "condition", wording.condition_words(answer.condition)
@@ -136,7 +137,7 @@ def event_facts(row: HistoryRow) -> Iterator[Fact]:
     yield "treatment", row.treatment
     yield "parts", ", ".join(row.components)
     yield "locations", ", ".join(row.places)
-    yield "source", wording.source_words(row.source)
+    yield "source", wording.source_or_not(row.source)
     yield from _rivals(row.rivals)
     yield "note", row.note
 
@@ -149,17 +150,17 @@ def residue_facts(residue: Residue) -> Iterator[Fact]:
     yield "form", residue.form
     yield "cleared", residue.cleared or "not recorded"
     yield "intervention", residue.intervention
-    yield "source", wording.source_words(residue.source)
+    yield "source", wording.source_or_not(residue.source)
     yield "note", residue.note
 
 
 def warning_facts(warning: Warning_) -> Iterator[Fact]:
     """A hazard or a limit on handling."""
-    yield "warning", warning.text
+    yield warning.kind or "warning", warning.text
     yield "on", _of(warning.component, warning.place)
     yield "since", _recorded(warning.since)
     yield "until", _recorded(warning.until)
-    yield "source", wording.source_words(warning.source)
+    yield "source", wording.source_or_not(warning.source)
 
 
 def _layer_state(layer: Layer) -> str:

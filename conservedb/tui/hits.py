@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 from textual.content import Content
 
-from conservedb.tui.text import QUIET, STRONG, joined, plain, styled, two_ends
+from conservedb.tui.text import QUIET, STRONG, joined, plain, two_ends
 from conservedb.tui.widgets.lines import Drawer, Item, line_item
 
 if TYPE_CHECKING:
@@ -76,9 +76,9 @@ def items_of(groups: Iterable[Group]) -> tuple[list[Item], dict[str, Hit]]:
 
 def _heading(group: Group, *, first: bool) -> Item:
     above = () if first else (Content(""),)
-    title = styled(group.title, "bold $marked")
+    title = plain(group.title, "bold $marked")
     if not group.hits:
-        title = joined((title, styled(f"  {group.empty}", QUIET)))
+        title = joined((title, plain(f"  {group.empty}", QUIET)))
     lines = (*above, title)
     return line_item(f"heading:{group.title}", *lines)
 

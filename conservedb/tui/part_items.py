@@ -17,7 +17,6 @@ from conservedb.tui.text import (
     WARNING,
     joined,
     plain,
-    styled,
     two_ends,
 )
 from conservedb.tui.widgets.lines import Item, always, line_item
@@ -90,13 +89,13 @@ def _grouped(groups: Iterable[tuple[str, Sequence[Row]]], *, after: bool = False
 
 
 def _line(key: str, words: str) -> Item:
-    return line_item(key, styled(words, QUIET))
+    return line_item(key, plain(words, QUIET))
 
 
 def _row_item(row: Row) -> Item:
     def draw(width: int) -> tuple[Content]:
         left = joined((plain(row.mark, STRONG), plain(row.label)), "  ")
-        return (two_ends(left, styled(row.right, TONES[row.tone]), width),)
+        return (two_ends(left, plain(row.right, TONES[row.tone]), width),)
 
     return Item(f"go:{row.mark}", draw)
 

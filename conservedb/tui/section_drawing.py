@@ -165,7 +165,7 @@ def _caption(answer: PlaceAnswer, frame: Frame) -> Item:
     if len(frame.zones) > 1:
         columns = " ".join(zone.ljust(width)[:width] for zone, width in frame.zones)
     over = "  " + columns.ljust(frame.left - 2)
-    line = joined((styled(over, QUIET), plain(order, QUIET)))
+    line = joined((plain(over, QUIET), plain(order, QUIET)))
     return line_item("caption", line)
 
 
@@ -181,10 +181,10 @@ def _substrate(side: Side, frame: Frame) -> Item:
     hatch = SUBSTRATE.upper * frame.across
     shafts = "".join(f"{SUBSTRATE.upper}{shaft(one)}" for one in frame.fixings)
     end = SUBSTRATE.upper if frame.fixings else ""
-    drawing = styled(f"{hatch}{shafts}{end}".ljust(frame.left - 2), SUBSTRATE.style)
+    drawing = plain(f"{hatch}{shafts}{end}".ljust(frame.left - 2), SUBSTRATE.style)
     name = plain(f"{side.component} {side.name}".strip(), STRONG)
     material = plain(side.material or "material not recorded", QUIET)
-    line = joined((styled(letter, STRONG), drawing, joined((name, material), "  ")))
+    line = joined((plain(letter, STRONG), drawing, joined((name, material), "  ")))
     return Item(f"side:{side.side}", always(line))
 
 
@@ -202,9 +202,9 @@ def _drawing(layer: Layer, frame: Frame, line: int) -> Content:
     letter = layer.side if line == 0 and layer.side and not _parted(layer) else ""
     return joined(
         (
-            styled(letter.ljust(2), QUIET),
-            styled(" ".join(cells), QUIET if quiet else hatch.style),
-            styled(f"{shafts}  ", SUBSTRATE.style),
+            plain(letter.ljust(2), QUIET),
+            plain(" ".join(cells), QUIET if quiet else hatch.style),
+            plain(f"{shafts}  ", SUBSTRATE.style),
         )
     )
 

@@ -35,7 +35,7 @@ def shaft(fixing: Fixing) -> str:
 def _fixing(fixing: Fixing, width: int) -> Item:
     """A fixing: its sign in the drawing, name, material and making, state."""
     doubtful = shaft(fixing) == SHAFTS["doubtful"]
-    sign = styled(shaft(fixing), SUBSTRATE.style)
+    sign = plain(shaft(fixing), SUBSTRATE.style)
     name = joined((sign, plain(fixing.component, STRONG), plain(fixing.name or fixing.kind)), " ")
     material = fixing.material or "material not recorded"
     detail = plain(f"{material}, {wording.made_words(fixing.made)}", QUIET)
@@ -84,5 +84,5 @@ def left_out(answer: PlaceAnswer, *, show_gone: bool) -> list[Item]:
     ]
     if not counts:
         return []
-    line = styled(f"not drawn: {', '.join(counts)} (g shows them)", QUIET)
+    line = plain(f"not drawn: {', '.join(counts)} (g shows them)", QUIET)
     return [line_item("left-out", EMPTY_LINE, line)]

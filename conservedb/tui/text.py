@@ -15,11 +15,17 @@ UNSURE = "$unsure"
 CERTAIN = ""
 ACCENT = "$marked"
 
+LONGEST_LINE = 600
 _ONE_LINE = {ord("\n"): "⏎ ", ord("\t"): " "}
 
 
 def plain(text: str, style: str = "") -> Content:
-    """Text as one line of content: unprintable characters become visible signs."""
+    """Text as one line of content: unprintable characters become visible signs.
+
+    What is longer than any screen is wide is cut off; `prose` keeps all of it.
+    """
+    if len(text) > LONGEST_LINE:
+        text = f"{text[:LONGEST_LINE]}…"
     return styled(show(text).translate(_ONE_LINE), style)
 
 

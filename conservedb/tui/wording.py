@@ -47,7 +47,7 @@ REMAINS = {
     "both": "on both sides",
     "A at least": "on A at least",
     "B at least": "on B at least",
-    "split unknown": f"on which side, {UNSURE}",
+    "split unknown": f"side {UNSURE}",
 }
 NOT_YET = {"applied": "not yet applied", "maker": "not yet laid", "arisen": "not yet arisen"}
 
@@ -87,6 +87,11 @@ def source_words(source: Source | None) -> str:
     return f"{cited(source)}: {source.citation}"
 
 
+def source_or_not(source: Source | None) -> str:
+    """The same beside a label that says it is a source."""
+    return source_words(source) if source is not None else "not recorded"
+
+
 def layer_name(layer: Layer) -> str:
     """The material as established, else the words of the paper, else the class."""
     return (
@@ -123,11 +128,9 @@ def layer_state(layer: Layer) -> str:
 
 
 def possible_words(layer: Layer) -> str:
-    """What an uncertain layer may be, in time order; "" where there is one possibility."""
-    if layer.state != "uncertain" or not layer.possible:
-        return ""
+    """What a layer in doubt may be, in time order; "" where only one thing is possible."""
     words = [state_word(state, layer.origin) for state in layer.possible]
-    return " or ".join((", ".join(words[:-1]), words[-1])) if len(words) > 1 else words[0]
+    return f"possible: {'; '.join(words)}" if len(words) > 1 else ""
 
 
 def laid_words(layer: Layer) -> str:
@@ -148,15 +151,13 @@ def laid_words(layer: Layer) -> str:
 
 def remarks(layer: Layer) -> list[str]:
     """What must be said at a glance: doubt about state, place or date; remains; a span."""
-    words = []
-    if len(layer.possible) > 1:
-        words.append(f"{possible_words(layer)}")
+    words = [possible_words(layer)]
     if layer.candidates and standing(layer) == "uncertain":
         words.append(f"recorded for {' or '.join(layer.candidates)}: where, {UNSURE}")
     if layer.remains:
         split = layer.remains.removeprefix("possibly ")
         perhaps = "possibly " if layer.remains != split else ""
-        words.append(f"{perhaps}from before an opening; {REMAINS.get(split, split)}")
+        words.append(f"{perhaps}older than an opening; {REMAINS.get(split, split)}")
     if layer.held is not None:
         words.append(held_words(layer.held, layer.origin))
     words.append(layer.qualified)

@@ -740,12 +740,16 @@ def upgrade() -> None:
         sqlite_strict=True,
     )
     op.create_index(
-        op.f("ix_joint_event_event_place_id"), "joint_event", ["event", "place_id"], unique=False
-    )
-    op.create_index(
         op.f("ix_joint_event_intervention_id"), "joint_event", ["intervention_id"], unique=False
     )
     op.create_index(op.f("ix_joint_event_place_id"), "joint_event", ["place_id"], unique=False)
+    op.create_index(
+        "ix_joint_event_restless",
+        "joint_event",
+        ["date_latest"],
+        unique=False,
+        sqlite_where=sa.text("event IN ('moving', 'failed')"),
+    )
     op.create_table(
         "layer",
         sa.Column("id", sa.Integer(), nullable=False),
@@ -850,7 +854,10 @@ def upgrade() -> None:
         unique=False,
     )
     op.create_index(
-        op.f("ix_layer_material_id_place_id"), "layer", ["material_id", "place_id"], unique=False
+        op.f("ix_layer_material_id_material_class_id"),
+        "layer",
+        ["material_id", "material_class_id"],
+        unique=False,
     )
     op.create_index(op.f("ix_layer_place_id_stack"), "layer", ["place_id", "stack"], unique=False)
     op.create_index(
@@ -861,17 +868,6 @@ def upgrade() -> None:
         sqlite_where=sa.text(
             "role IN ('facing', 'temporary support', 'temporary fill', 'temporary consolidant')"
         ),
-        postgresql_where=sa.text(
-            "role IN ('facing', 'temporary support', 'temporary fill', 'temporary consolidant')"
-        ),
-    )
-    op.create_index(
-        "ix_layer_unidentified",
-        "layer",
-        ["place_id"],
-        unique=False,
-        sqlite_where=sa.text("material_id IS NULL AND material_class_id IS NULL"),
-        postgresql_where=sa.text("material_id IS NULL AND material_class_id IS NULL"),
     )
     op.create_table(
         "warning",

@@ -134,6 +134,16 @@ def test_a_new_date_of_a_deed_moves_the_layers(
     assert fault.startswith("interventions.csv, line 2: with this change layer l1 is impossible")
 
 
+def test_a_new_date_is_held_against_the_parts_on_record(
+    new_database: Make, put: Callable[..., Path]
+) -> None:
+    engine = new_database("a.db")
+    take(engine, put(layers="object\n", removals="object\n"))
+    early = put("b", only=True, interventions="object,ref,date\nN.1,i1,1850\n")
+    (fault,) = said(take(engine, early, update=True))
+    assert fault.startswith("interventions.csv, line 2, column date: lies before B2 was made")
+
+
 def test_a_later_folder_may_remove_what_an_earlier_laid(
     new_database: Make, put: Callable[..., Path]
 ) -> None:
@@ -223,6 +233,10 @@ FAULTS: dict[str, tuple[Tables, str]] = {
     "a missing key column": (
         {"places": "object,kind\nN.1,joint\n"},
         "places.csv, line 1: column mark is missing; every row needs its key",
+    ),
+    "semicolons between columns": (
+        {"people": "name;aliases\nEdith Marsh;Ned\n"},
+        "people.csv, line 1: its columns are separated by semicolons; save it with commas",
     ),
     "an empty file": (
         {"people": ""},

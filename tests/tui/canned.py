@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import datetime
-from collections.abc import Sequence
 from dataclasses import replace
 
 from conservedb.dates import DateError, day_number, read
@@ -162,12 +161,14 @@ WARNINGS = (
 EXAMINED = Deed(when("2026-09-14/2026-09-18"), "I12", "examine", "", people("Amara Whitlock"))
 
 
-def event(day: str, sentence: str, *by: str, kind: str = "intervention", **more: object):  # type: ignore[no-untyped-def]  # noqa: ANN201
+def event(
+    day: str, sentence: str, *by: str, kind: str = "intervention", **more: object
+) -> HistoryRow:
     row = HistoryRow(
         kind, "I1", when(day), sentence, ("bedding in trass-lime (L14a)",), people(*by), "T1",
         ("B07", "B12"), ("J14",), source("LEDG-1934", "Mason's day ledger", "41"), (), "",
     )  # fmt: skip
-    return replace(row, **more)
+    return replace(row, **more)  # type: ignore[arg-type]
 
 
 EVENTS = (
@@ -183,7 +184,9 @@ EVENTS = (
 class Canned:
     """Answers like a database would, from what stands above."""
 
-    name = "canned.db"
+    @property
+    def name(self) -> str:
+        return "canned.db"
 
     def remarks(self) -> tuple[str, ...]:
         return ()
@@ -197,7 +200,7 @@ class Canned:
             counts={"objects": 13, "treatments": 49},
         )
 
-    def find(self, text: str) -> Sequence[Hit]:
+    def find(self, text: str) -> tuple[Hit, ...]:
         hits = (
             Hit("object", "SQ.1958.77", "", "Dolphin cup", "porcelain"),
             Hit("component", NUMBER, "B12", "dolphin, right", "block"),

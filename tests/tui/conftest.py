@@ -28,6 +28,8 @@ def _calm(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr("textual.constants.TEXTUAL_ANIMATIONS", "none")
     for name in ("NO_COLOR", "TEXTUAL_THEME"):
         monkeypatch.delenv(name, raising=False)
+    monkeypatch.setattr("conservedb.tui.screens.object.SETTLE", 0.001)
+    monkeypatch.setattr("conservedb.tui.widgets.find_panel.PAUSE", 0.001)
 
 
 def screen_text(app: App[None]) -> str:
@@ -39,9 +41,9 @@ def screen_text(app: App[None]) -> str:
 async def settle(pilot: Pilot[None]) -> None:
     """Until every question is answered and shown."""
     for _ in range(3):
-        await pilot.pause(0.06)
+        await pilot.pause(0.01)
         await pilot.app.workers.wait_for_complete()
-    await pilot.pause()
+        await pilot.pause()
 
 
 async def press(pilot: Pilot[None], *keys: str) -> None:
@@ -51,10 +53,8 @@ async def press(pilot: Pilot[None], *keys: str) -> None:
 
 
 async def type_in(pilot: Pilot[None], words: str) -> None:
-    """Type words into the line that has the focus, and wait for the pause after them."""
-    await pilot.press(*("space" if sign == " " else sign for sign in words))
-    await pilot.pause(0.2)
-    await settle(pilot)
+    """Type words into the line that has the focus."""
+    await press(pilot, *("space" if sign == " " else sign for sign in words))
 
 
 @asynccontextmanager

@@ -159,6 +159,8 @@ class Looking(Asking[None]):
         """Show why there is no answer; in the line for the day while that is used."""
         if self.has_class("-typing"):
             self.query_one(DayLine).refuse(sentence)
+        elif self.object is None:
+            self.query_one(Selected).show_trouble(sentence)
         else:
             self.tell(sentence)
 

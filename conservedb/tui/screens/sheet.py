@@ -13,7 +13,7 @@ from textual.screen import ModalScreen
 from conservedb.tui.actions import MOTIONS, actions_of
 from conservedb.tui.details import Fact
 from conservedb.tui.hatching import LEGEND, drawn, hatch_of
-from conservedb.tui.text import STRONG, plain, styled
+from conservedb.tui.text import STRONG, joined, plain, styled
 from conservedb.tui.widgets.facts import Facts
 from conservedb.tui.widgets.lines import Lines, line_item
 
@@ -81,13 +81,19 @@ def legend_sheet() -> Sheet:
     """Hatches of roles, and how states and coverage change them."""
     lines: list[Content] = [styled("Roles", STRONG)]
     for hatch in LEGEND:
-        sample = styled(drawn(hatch, SAMPLE, 0), hatch.style)
-        lines.append(Content.assemble(sample, "  ", hatch.words))
+        sample = plain(drawn(hatch, SAMPLE, 0), hatch.style)
+        lines.append(joined((sample, plain(hatch.words)), "  "))
     lines += [Content(""), styled("States and coverage, shown on an adhesive", STRONG)]
     adhesive = hatch_of("adhesive")
     for state, cover, meaning in STATES:
-        sample = styled(drawn(adhesive, SAMPLE, 0, state, cover), adhesive.style)
-        lines.append(Content.assemble(sample, "  ", meaning))
-    lines += [Content(""), styled("Fixings that cross the joint", STRONG)]
-    lines.append(styled("║  in place     ┊  known from a picture, suspected, or not established"))
+        sample = plain(drawn(adhesive, SAMPLE, 0, state, cover), adhesive.style)
+        lines.append(joined((sample, plain(meaning)), "  "))
+    lines += [
+        Content(""),
+        styled("Fixings that cross the joint", STRONG),
+        styled("║  in place     ┊  known from a picture, suspected, or not established"),
+        Content(""),
+        styled("Numbers in the tree", STRONG),
+        styled("3, 1?  three layers in place, and one not established"),
+    ]
     return Sheet("Legend", lines)

@@ -53,3 +53,4 @@ class Facts(Lines):
             lines += [Content("")] if lines else []
             lines += fact_lines(block, self.room - 1)
         self.show_items([line_item(str(index), line) for index, line in enumerate(lines)])
+        self.refresh(layout=True)

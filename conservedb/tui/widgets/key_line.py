@@ -8,7 +8,7 @@ from textual.events import Click
 from textual.widget import Widget
 
 from conservedb.tui.actions import key_line
-from conservedb.tui.text import QUIET, WARNING, joined, plain, styled
+from conservedb.tui.text import QUIET, WARNING, joined, plain
 
 SECONDS = 6.0
 
@@ -48,7 +48,7 @@ class KeyLine(Widget):
                 self.size.width, ellipsis=True
             )
         parts = [
-            Content.assemble((action.shown, "bold $marked"), " ", styled(action.label, QUIET))
+            joined((plain(action.shown, "bold $marked"), plain(action.label, QUIET)), " ")
             for action in self._actions
         ]
         return joined((Content(" "), joined(parts, "   ")))

@@ -17,6 +17,8 @@ from textual.scroll_view import ScrollView
 from textual.strip import Strip
 from textual.visual import Visual
 
+from conservedb.tui.text import ACCENT, joined, plain
+
 EMPTY = Content("")
 MARKER = "▌"
 
@@ -195,7 +197,7 @@ class Lines(ScrollView, can_focus=True):
         content = drawn[row] if row < len(drawn) else EMPTY
         if gutter:
             mark = MARKER if here and self.has_focus else " "
-            content = Content.assemble((f"{mark} ", "$marked"), content)
+            content = joined((plain(f"{mark} ", ACCENT), content))
         style = self.get_visual_style("lines--cursor") if here else self.visual_style
         content = content.truncate(width, ellipsis=True)
         return Visual.to_strips(self, content, width, 1, style, pad=True)[0]

@@ -6,14 +6,16 @@ from collections.abc import Sequence
 
 from textual.binding import Binding
 from textual.content import Content
+from textual.events import Click
 from textual.message import Message
 
+from conservedb.tui.part_items import TONES
 from conservedb.tui.part_rows import ROOT, Row
-from conservedb.tui.text import CERTAIN, QUIET, STRONG, UNSURE, WARNING, plain, styled, two_ends
+from conservedb.tui.text import QUIET, STRONG, joined, plain, two_ends
 from conservedb.tui.widgets.lines import Drawer, Item, Lines
 
-TONES = {"certain": CERTAIN, "unsure": UNSURE, "hazard": WARNING, "quiet": QUIET}
 DEEPEST_INDENT = 6
+GUTTER = 2
 
 
 class Parts(Lines):
@@ -90,6 +92,16 @@ class Parts(Lines):
             self.unfolded ^= {row.key}
             self._lay_out(row.key)
 
+    def on_click(self, event: Click) -> None:
+        """A click on the sign before a row folds or unfolds it."""
+        super().on_click(event)
+        row = self.row
+        line = event.y + self.scroll_offset.y
+        if row is not None and line == self.cursor:
+            sign = GUTTER + _indent(row)
+            if sign <= event.x <= sign + 1:
+                self.action_flip()
+
     def fold_all(self) -> None:
         """Unfold everything, or fold everything to the parts at the top."""
         foldable = {row.key for row in self.rows if row.inside}
@@ -147,14 +159,16 @@ class Parts(Lines):
     def _drawer(self, row: Row) -> Drawer:
         def draw(width: int) -> tuple[Content]:
             sign = " " if not row.inside else "▾" if row.key in self.unfolded else "▸"
-            indent = "  " * max(min(row.depth, DEEPEST_INDENT) - 1, 0)
+            indent = " " * _indent(row)
             label = plain(row.label, QUIET if row.is_place else "")
             mark = plain(row.mark, STRONG)
-            left = Content.assemble(
-                (f"{indent}{sign} ", "$quiet"), mark, " " if row.mark else "", label
-            )
+            left = joined((plain(f"{indent}{sign} ", QUIET), joined((mark, label), " ")))
             if not row.right:
                 return (left.truncate(width, ellipsis=True),)
-            return (two_ends(left, styled(row.right, TONES[row.tone]), width),)
+            return (two_ends(left, plain(row.right, TONES[row.tone]), width),)
 
         return draw
+
+
+def _indent(row: Row) -> int:
+    return 2 * max(min(row.depth, DEEPEST_INDENT) - 1, 0)

@@ -51,6 +51,10 @@ class Selected(Vertical):
             self._head(f"{part.mark}  {part.name}".strip(), part_sentence(part))
             self.section.show_facts(part_items(rows, row))
 
+    def show_trouble(self, sentence: str) -> None:
+        """Say why there is nothing to show."""
+        self._head("No answer", f"{sentence}. Esc goes back to the start.")
+
     def _head(self, title: str, sentence: str) -> None:
         self.border_title = plain(f" {title} ")
         self.query_one("#summary", Static).update(prose(sentence))

@@ -142,9 +142,8 @@ class TimeRule(Widget, can_focus=True):
                 sign = "┻" if column <= end else "┴"
             else:
                 sign = "━" if column <= end else "─"
-            cells.append((sign, f"bold {style}" if self.has_focus else style))
-        runs = Content.assemble(*cells)
-        return joined((styled(self._start_label, QUIET), runs, styled(" today ", QUIET)))
+            cells.append(plain(sign, f"bold {style}" if self.has_focus else style))
+        return joined((plain(self._start_label, QUIET), *cells, styled(" today ", QUIET)))
 
     @property
     def _marked(self) -> tuple[int, int]:
@@ -168,7 +167,7 @@ class TimeRule(Widget, can_focus=True):
                 if day == self.first or at < 0 or at + len(year) > width:
                     continue
                 if all(at >= stop or at + len(year) <= begin for begin, stop in taken):
-                    placed[at] = styled(year, style if style == QUIET else "")
+                    placed[at] = plain(year, style if style == QUIET else "")
                     taken.append((at - 2, at + len(year) + 2))
         line, column = [], 0
         for at in sorted(placed):

@@ -1,0 +1,159 @@
+"""Questions against the same statements in raw `sqlite3` with their rows fetched, in one run."""
+
+from __future__ import annotations
+
+import datetime
+import sqlite3
+import statistics
+import subprocess
+import sys
+import time
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from typing import Any
+
+import pytest
+from sqlalchemy import Connection
+
+from conservedb.questions.answers import AsOf
+from conservedb.questions.asking import Question
+from conservedb.questions.asof import as_of
+from conservedb.questions.objects import object_on
+from conservedb.questions.place import place
+from conservedb.questions.uses import uses
+from conservedb.store.connect import connect_sqlite, reading
+from conservedb.store.opening import open_database
+from tests.bench.collection import BIG_OBJECT
+from tests.bench.conftest import Collection
+
+TODAY = datetime.date(2026, 11, 2)
+BROAD = "class1"
+"""A class with a third of all classes below it."""
+GROWTH = 1.5
+Asked = list[tuple[str, Any]]
+Ask = Callable[[Connection, AsOf], Any]
+
+
+@contextmanager
+def recorded() -> Iterator[Asked]:
+    """Collects the SQL and parameters of every question asked meanwhile."""
+    asked: Asked = []
+    fetch = Question.fetch
+
+    def spy(
+        self: Question, connection: Connection, values: dict[str, Any], make: Callable[[Any], Any]
+    ) -> list[Any]:
+        sql, order, constants = self.compiled(connection)
+        named = constants | values
+        asked.append((sql, named if order is None else [named[name] for name in order]))
+        return fetch(self, connection, values, make)
+
+    Question.fetch = spy  # type: ignore[method-assign]
+    try:
+        yield asked
+    finally:
+        Question.fetch = fetch  # type: ignore[method-assign]
+
+
+def seconds(work: Callable[[], Any]) -> float:
+    started = time.perf_counter()
+    work()
+    return time.perf_counter() - started
+
+
+def in_turn(works: tuple[Callable[[], Any], ...], rounds: int) -> list[float]:
+    """The median seconds of each of several works, done in turn so that all see the same noise."""
+    taken = [[seconds(work) for work in works] for _ in range(rounds + 1)][1:]
+    return [statistics.median(times) for times in zip(*taken, strict=True)]
+
+
+def raw_rows(raw: sqlite3.Connection, asked: Asked) -> int:
+    return sum(len(raw.execute(sql, values).fetchall()) for sql, values in asked)
+
+
+def measure(path: Path, asks: list[Ask], rounds: int) -> tuple[float, float]:
+    """The ratio of some questions to their raw statements, and raw seconds per row."""
+    engine, _ = open_database(path)
+    on = as_of("1990", TODAY)
+    raw = connect_sqlite(path)
+    with reading(engine) as connection:
+        with recorded() as asked:
+            for ask in asks:
+                ask(connection, on)
+        rows = raw_rows(raw, asked)
+        ours, floor = in_turn(
+            (
+                lambda: [ask(connection, on) for ask in asks],
+                lambda: raw_rows(raw, asked),
+            ),
+            rounds,
+        )
+    raw.close()
+    engine.dispose()
+    return ours / floor, ours / rows
+
+
+def places(path: Path) -> list[Ask]:
+    """Forty places of the first objects, which are the same in every collection."""
+    raw = connect_sqlite(path)
+    found = raw.execute(
+        "SELECT o.number, p.mark FROM place p JOIN object o ON o.id = p.object_id"
+        " WHERE o.id <= 20 AND p.mark IN ('P0', 'P6')"
+    ).fetchall()
+    raw.close()
+    assert len(found) == 40
+    return [lambda c, on, n=number, m=mark: place(c, n, m, on) for number, mark in found]  # type: ignore[misc]
+
+
+def an_object(number: int) -> list[Ask]:
+    return [lambda c, on: object_on(c, f"CB.{number}", on)]
+
+
+USES: list[Ask] = [lambda c, on: uses(c, BROAD, on)]
+
+
+@pytest.mark.bench
+@pytest.mark.parametrize(
+    ("question", "budget", "rounds"), [("place", 4, 30), ("object", 3, 15), ("uses", 1.5, 7)]
+)
+def test_answer_against_raw_statements(
+    large: Collection, question: str, budget: float, rounds: int
+) -> None:
+    asks = {"place": places(large.path), "object": an_object(BIG_OBJECT), "uses": USES}[question]
+    ratio, _ = measure(large.path, asks, rounds)
+    print(f"{question} at {large.layers} layers: {ratio:.2f} x its raw statements")
+    assert ratio <= budget
+
+
+@pytest.mark.bench
+@pytest.mark.parametrize(("question", "rounds"), [("place", 30), ("object", 15), ("uses", 7)])
+def test_growth(small: Collection, large: Collection, question: str, rounds: int) -> None:
+    per_row = []
+    for collection in (small, large):
+        asks = {"place": places(collection.path), "object": an_object(7), "uses": USES}[question]
+        per_row.append(measure(collection.path, asks, rounds)[1])
+    growth = per_row[1] / per_row[0]
+    print(f"{question}: a row takes {growth:.2f} times as long at {large.layers} layers")
+    assert growth <= GROWTH
+
+
+def started(*command: str) -> None:
+    subprocess.run([sys.executable, *command], check=True, stdout=subprocess.DEVNULL)
+
+
+@pytest.mark.bench
+def test_cold_start(small: Collection) -> None:
+    place_cold, sqlalchemy, helped, nothing = in_turn(
+        (
+            lambda: started("-m", "conservedb", "place", "CB.1", "P0", "--db", str(small.path)),
+            lambda: started("-c", "import sqlalchemy"),
+            lambda: started("-m", "conservedb", "--help"),
+            lambda: started("-c", "pass"),
+        ),
+        15,
+    )
+    print(f"conservedb place, cold: {place_cold / sqlalchemy:.2f} x importing sqlalchemy")
+    print(f"conservedb --help: {helped / nothing:.1f} x an empty program")
+    assert place_cold / sqlalchemy <= 1.4
+    assert helped / nothing <= 6

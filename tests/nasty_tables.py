@@ -1,0 +1,125 @@
+"""Folders in which every text field of every table holds one nasty string."""
+
+from __future__ import annotations
+
+import csv
+from pathlib import Path
+
+from conservedb.exchange.cells import escape, join_role
+from conservedb.exchange.columns import Column, KeyText, Name
+from conservedb.exchange.subjects import BY_NAME
+from tests.nasty import NASTY
+
+SHORT = tuple(text for text in NASTY if len(text) < 1000)
+
+
+def object_number(index: int) -> str:
+    """The number of the object whose every field holds `SHORT[index]`."""
+    return f"N.{index} {SHORT[index]}".strip()
+
+
+def place_mark(index: int) -> str:
+    """The mark of its joint."""
+    return f"J {SHORT[index]}".strip()
+
+
+def write_nasty(folder: Path) -> None:
+    """Write one object, with all that can hang on it, for each nasty string."""
+    folder.mkdir()
+    rows: dict[str, list[dict[str, str]]] = {name: [] for name in BY_NAME}
+    for index, text in enumerate(SHORT):
+        _add(rows, index, text)
+    for name, of_file in rows.items():
+        with (folder / f"{name}.csv").open("w", encoding="utf-8", newline="") as file:
+            writer = csv.DictWriter(file, BY_NAME[name].headers, restval="")
+            writer.writeheader()
+            writer.writerows(of_file)
+
+
+def _text_of(name: str, text: str) -> dict[str, str]:
+    """Every free-text column of a file, filled."""
+    return {
+        column.name: text
+        for column in BY_NAME[name].plain
+        if type(column) in (Column, Name) and not isinstance(column, KeyText)
+    }
+
+
+def _add(rows: dict[str, list[dict[str, str]]], index: int, text: str) -> None:
+    key = f"k{index} {text}".strip()
+    number, joint = object_number(index), place_mark(index)
+
+    def put(file: str, /, **cells: str) -> None:
+        rows[file].append(_text_of(file, text) | cells)
+
+    who = join_role(key, text.strip())
+    put("terms", list=key, term=key)
+    put("material_classes", key=key)
+    put("materials", key=key, aliases=escape(f"alias {key}"), **{"class": key})
+    put("people", name=key, aliases=escape(f"alias {key}"))
+    put("sources", ref=key, date="2003")
+    put("objects", number=number)
+    put("components", object=number, mark="B1", material=key, source=key)
+    put("components", object=number, mark=f"B {key}", parent="B1", material=key)
+    put("components", object=number, mark="P1", bridges=escape(joint), material=key)
+    put(
+        "places",
+        object=number,
+        mark=joint,
+        kind="joint",
+        component="B1",
+        other_component=f"B {key}",
+        load_kg="85",
+        load_source=key,
+    )
+    put("treatments", object=number, ref=key, lead=key, begun="1934")
+    put(
+        "interventions",
+        object=number,
+        ref=key,
+        treatment=key,
+        date="1934",
+        people=who,
+        places=escape(joint),
+        source=key,
+        recorded_by=key,
+    )
+    put("agents", object=number, ref=key, intervention=key, material=key, place=escape(joint))
+    put(
+        "joint_events",
+        object=number,
+        ref=key,
+        place=joint,
+        event="moving",
+        date="1934",
+        intervention=key,
+        source=key,
+    )
+    put(
+        "layers",
+        object=number,
+        place=escape(joint),
+        ref=key,
+        intervention=key,
+        material=key,
+        significance_by=key,
+        source=key,
+        stack="0",
+    )
+    put("layers", object=number, place=escape(joint), ref=f"f{key}", role="facing", material=key)
+    put("removals", object=number, ref=key, layer=key, date="1989?", extent="part", source=key)
+    put("sightings", object=number, ref=key, layer=key, date="1988", result="seen", people=who)
+    for table, ref in (("layer", key), ("place", joint), ("object", ""), ("intervention", key)):
+        put(
+            "statements",
+            key=f"{table} {key}",
+            table=table,
+            object=number,
+            ref=ref,
+            source=key,
+            people=who,
+            decided_by=key,
+            followed="no",
+        )
+    put("warnings", object=number, ref=key, place=joint, until="2000", source=key)
+    put("whereabouts", object=number, ref=key, since="1950", source=key)

@@ -1,0 +1,59 @@
+"""A layer known only as a class may be any material in it, and is never left out."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from sqlalchemy import Engine
+
+from conservedb.questions.uses import uses
+from conservedb.store.connect import reading
+from tests.questions.conftest import day
+
+ROWS = """
+INSERT INTO material_class (id, uuid, entered, key, parent_id) VALUES
+  (1, 'c1', '2026-01-01', 'resin', NULL), (2, 'c2', '2026-01-01', 'acrylic', 1),
+  (3, 'c3', '2026-01-01', 'wax', NULL);
+INSERT INTO material (id, uuid, entered, key, class_id) VALUES
+  (1, 'm1', '2026-01-01', 'b72', 2), (2, 'm2', '2026-01-01', 'beeswax', 3);
+INSERT INTO object (id, uuid, entered, number, number_sort, number_folded, made_earliest,
+  made_latest, made_flags, made_derived)
+  VALUES (1, 'o1', '2026-01-01', 'Q', 'q', 'q', 1, 1, 0, 'edtf');
+INSERT INTO place (id, uuid, entered, object_id, mark, mark_folded, kind, arose_earliest,
+  arose_latest, arose_flags, arose_derived)
+  VALUES (1, 'p1', '2026-01-01', 1, 'S1', 's1', 'surface', 1, 1, 0, 'edtf');
+"""
+LAYER = """
+INSERT INTO layer (id, uuid, entered, object_id, place_id, ref, material_id, material_class_id,
+  identified, date_earliest, date_latest, date_flags, date_derived, came_from, came_to,
+  reduced_from, reduced_to, gone_from, gone_to, came_flags, reduced_flags, gone_flags)
+  VALUES (?1, 'l' || ?1, '2026-01-01', 1, 1, 'L' || ?1, ?2, ?3, 'analysed', 1, 1, 0, 'edtf', 1, 1,
+  20000000, 20000000, 20000000, 20000000, 0, 0, 0)
+"""
+LAYERS = ((1, 1, None), (2, None, 2), (3, None, 1), (4, None, 3), (5, 2, None), (6, None, None))
+"""id, material, class: b72; acrylic; resin; wax; beeswax; nobody knows."""
+
+
+def test_layers_known_only_by_class(new_database: Callable[[str], Engine]) -> None:
+    engine = new_database("classes.db")
+    with engine.connect() as connection:
+        for statement in ROWS.split(";"):
+            connection.exec_driver_sql(statement)
+        for layer in LAYERS:
+            connection.exec_driver_sql(LAYER, layer)
+        connection.commit()
+    found = {}
+    with reading(engine) as connection:
+        for word in ("b72", "acrylic", "resin", "wax"):
+            answer = uses(connection, word, day("today"))
+            found[word] = (
+                [row.layer for row in answer.layers_certain],
+                [row.layer for row in answer.layers_possible],
+                answer.unidentified,
+            )
+    assert found == {
+        "b72": (["L1"], ["L2", "L3"], 1),  # an acrylic, or a resin, may be this one
+        "acrylic": (["L1", "L2"], ["L3"], 1),
+        "resin": (["L1", "L2", "L3"], [], 1),
+        "wax": (["L4", "L5"], [], 1),
+    }
