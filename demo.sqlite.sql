@@ -113,25 +113,25 @@ CREATE TABLE object (
 	whereabouts TEXT, 
 	note TEXT, 
 	CONSTRAINT ck_object_made_in_order CHECK (made_earliest <= made_latest), 
-	CONSTRAINT uq_object_number UNIQUE (number), 
+	CONSTRAINT uq_object_number_folded UNIQUE (number_folded), 
 	CONSTRAINT uq_object_uuid UNIQUE (uuid)
 )
  STRICT
 
 ;
-INSERT INTO object VALUES(1,'c84de864-a73f-5e22-ab99-2fe3d266fe4e','2026-11-02','SQ.1902.7','sq.0041902.0017','sq.1902.7','The Four Winds, wall fountain','the four winds, wall fountain','wall fountain','Jerrold Haske, sculptor; Tobias Wend, founder','1741','1741',635523,635887,0,'edtf','Store 3, bay 2','Limestone and bronze, about 2.9 m high. Stands assembled on a steel frame since 2013, except four parts kept in boxes. A move to the new gallery is planned for 2027.');
-INSERT INTO object VALUES(2,'3e4a2f5c-1d85-578a-a19f-a4c15ce3d2a6','2026-11-02','SQ.1887.3','sq.0041887.0013','sq.1887.3','The Herring Fleet, great vase','the herring fleet, great vase','tin-glazed earthenware vase','unknown','c. 1765','1765~',644289,644653,2,'words','Gallery 4, case 2','720 mm high. Broken in 1889; twenty sherds numbered by Miss Lisle.');
-INSERT INTO object VALUES(3,'98c1eb69-30ed-50dd-8f05-26d10c43763d','2026-11-02','SQ.1894.12','sq.0041894.00212','sq.1894.12','Dish with a mermaid','dish with a mermaid','slipware dish','unknown','late 17th century','1667/1699',608495,620547,0,'words','Gallery 4, case 1',NULL);
-INSERT INTO object VALUES(4,'dede70fb-10e6-54b7-9320-b14e09bc7599','2026-11-02','SQ.1911.40','sq.0041911.00240','sq.1911.40','The Net Mender','the net mender','porcelain figure','unknown','1770~','1770~',646115,646479,2,'edtf','Store 1, cabinet 6',NULL);
-INSERT INTO object VALUES(5,'7a217e26-ef81-5571-b225-1dc0ac017967','2026-11-02','SQ.1903.21','sq.0041903.00221','sq.1903.21','Pilot''s chest','pilot''s chest','oak chest','unknown','1660s','166X',605938,609590,0,'words','Gallery 2','Given with rope and sailcloth in it.');
-INSERT INTO object VALUES(6,'60e62db2-d15f-5e6a-8f98-0cd232792a1d','2026-11-02','SQ.1926.5','sq.0041926.0015','sq.1926.5','Figurehead of the brig Margery Dawes','figurehead of the brig margery dawes','carved and painted figurehead','unknown','1838','1838',670951,671315,0,'edtf','Stair hall','Came off the brig in 1907 and stood nineteen years in a yard.');
-INSERT INTO object VALUES(7,'e18a39fd-b62d-57aa-8ecf-9d63736e604f','2026-11-02','SQ.1932.14','sq.0041932.00214','sq.1932.14','Regatta cup','regatta cup','silver cup with cover','unknown','1886','1886',688483,688847,0,'edtf','Store 2, safe',NULL);
-INSERT INTO object VALUES(8,'43bb1a01-c9a1-54ed-89a0-40878cf5ef9e','2026-11-02','SQ.1949.8','sq.0041949.0018','sq.1949.8','Harbour lantern','harbour lantern','tinplate and glass lantern','unknown','c. 1850','1850~',675334,675698,2,'words','Gallery 1',NULL);
-INSERT INTO object VALUES(9,'cabad2ec-9340-5190-a72a-b11837df2d29','2026-11-02','SQ.1899.2','sq.0041899.0012','sq.1899.2','Bust of a harbour master','bust of a harbour master','plaster bust','Lucan Farr','1861','1861',679352,679716,0,'edtf','Store 1, rack 9','Cast in piece moulds; a sitter nobody has named.');
-INSERT INTO object VALUES(10,'fe2fe349-8709-5d27-a34a-b29d5e5449c5','2026-11-02','SQ.1958.77','sq.0041958.00277','sq.1958.77','Launching goblet','launching goblet','wheel-engraved glass goblet','unknown','1790/1800','1790/1800',653420,657436,0,'edtf','Studio 1',NULL);
-INSERT INTO object VALUES(11,'0f4f16a3-8546-5851-810d-fc54bc8d9cab','2026-11-02','SQ.1971.30','sq.0041971.00230','sq.1971.30','The Pilot Boat, window panel','the pilot boat, window panel','leaded glass panel','unknown','1879','1879',685926,686290,0,'edtf','Store 2, rack 3',NULL);
-INSERT INTO object VALUES(12,'b3b5ee27-3920-5856-a21c-a1627f2279a4','2026-11-02','SQ.1905.16','sq.0041905.00216','sq.1905.16','Tablet to the crew of the Constant','tablet to the crew of the constant','marble wall tablet','unknown','1802','1802',657802,658166,0,'edtf','Store 3, bay 5',NULL);
-INSERT INTO object VALUES(13,'5ed9ad96-78f8-5e3e-867c-ba0123f2f505','2026-11-02','SQ.1938.2','sq.0041938.0012','sq.1938.2','Bell of the brig Margery Dawes','bell of the brig margery dawes','ship''s bell in an oak headstock','unknown','1838','1838',670951,671315,0,'edtf','Gallery 1',NULL);
+INSERT INTO object VALUES(1,'439145b4-7527-5815-bab7-01a49f6f6f9a','2026-11-02','SQ.1902.7','sq.0041902.0017','sq.1902.7','The Four Winds, wall fountain','the four winds, wall fountain','wall fountain','Jerrold Haske, sculptor; Tobias Wend, founder','1741','1741',635523,635887,0,'edtf','Store 3, bay 2','Limestone and bronze, about 2.9 m high. Stands assembled on a steel frame since 2013, except four parts kept in boxes. A move to the new gallery is planned for 2027.');
+INSERT INTO object VALUES(2,'54fb8f58-592a-5e99-8355-81f2ee71c580','2026-11-02','SQ.1887.3','sq.0041887.0013','sq.1887.3','The Herring Fleet, great vase','the herring fleet, great vase','tin-glazed earthenware vase','unknown','c. 1765','1765~',644289,644653,2,'words','Gallery 4, case 2','720 mm high. Broken in 1889; twenty sherds numbered by Miss Lisle.');
+INSERT INTO object VALUES(3,'0d23e9da-f29f-52c0-9cab-5cfd09b5b07c','2026-11-02','SQ.1894.12','sq.0041894.00212','sq.1894.12','Dish with a mermaid','dish with a mermaid','slipware dish','unknown','late 17th century','1667/1699',608495,620547,0,'words','Gallery 4, case 1',NULL);
+INSERT INTO object VALUES(4,'61005fff-23d8-5f1f-b056-e90df4861340','2026-11-02','SQ.1911.40','sq.0041911.00240','sq.1911.40','The Net Mender','the net mender','porcelain figure','unknown','1770~','1770~',646115,646479,2,'edtf','Store 1, cabinet 6',NULL);
+INSERT INTO object VALUES(5,'e27d524a-ec34-509f-b6ec-e62ea9af6ab6','2026-11-02','SQ.1903.21','sq.0041903.00221','sq.1903.21','Pilot''s chest','pilot''s chest','oak chest','unknown','1660s','166X',605938,609590,0,'words','Gallery 2','Given with rope and sailcloth in it.');
+INSERT INTO object VALUES(6,'cd4764a0-395e-5189-9e64-6eb846e9e0fb','2026-11-02','SQ.1926.5','sq.0041926.0015','sq.1926.5','Figurehead of the brig Margery Dawes','figurehead of the brig margery dawes','carved and painted figurehead','unknown','1838','1838',670951,671315,0,'edtf','Stair hall','Came off the brig in 1907 and stood nineteen years in a yard.');
+INSERT INTO object VALUES(7,'0582c5d8-4354-5db5-9cde-6847202d4a4f','2026-11-02','SQ.1932.14','sq.0041932.00214','sq.1932.14','Regatta cup','regatta cup','silver cup with cover','unknown','1886','1886',688483,688847,0,'edtf','Store 2, safe',NULL);
+INSERT INTO object VALUES(8,'e86f77fc-853a-59a6-b16b-0f8bf90eaa97','2026-11-02','SQ.1949.8','sq.0041949.0018','sq.1949.8','Harbour lantern','harbour lantern','tinplate and glass lantern','unknown','c. 1850','1850~',675334,675698,2,'words','Gallery 1',NULL);
+INSERT INTO object VALUES(9,'91d527a3-ba5a-54b9-8cb1-e3194d220175','2026-11-02','SQ.1899.2','sq.0041899.0012','sq.1899.2','Bust of a harbour master','bust of a harbour master','plaster bust','Lucan Farr','1861','1861',679352,679716,0,'edtf','Store 1, rack 9','Cast in piece moulds; a sitter nobody has named.');
+INSERT INTO object VALUES(10,'083a3342-f31e-5308-a79b-4dde0304ed99','2026-11-02','SQ.1958.77','sq.0041958.00277','sq.1958.77','Launching goblet','launching goblet','wheel-engraved glass goblet','unknown','1790/1800','1790/1800',653420,657436,0,'edtf','Studio 1',NULL);
+INSERT INTO object VALUES(11,'192cd8b1-da15-5a3e-a81c-4da2a48856a6','2026-11-02','SQ.1971.30','sq.0041971.00230','sq.1971.30','The Pilot Boat, window panel','the pilot boat, window panel','leaded glass panel','unknown','1879','1879',685926,686290,0,'edtf','Store 2, rack 3',NULL);
+INSERT INTO object VALUES(12,'177ad4cd-badd-5414-8ebf-ac338cb6a196','2026-11-02','SQ.1905.16','sq.0041905.00216','sq.1905.16','Tablet to the crew of the Constant','tablet to the crew of the constant','marble wall tablet','unknown','1802','1802',657802,658166,0,'edtf','Store 3, bay 5',NULL);
+INSERT INTO object VALUES(13,'6e767b2e-65c4-500e-8419-1d0a0c714885','2026-11-02','SQ.1938.2','sq.0041938.0012','sq.1938.2','Bell of the brig Margery Dawes','bell of the brig margery dawes','ship''s bell in an oak headstock','unknown','1838','1838',670951,671315,0,'edtf','Gallery 1',NULL);
 CREATE TABLE person (
 	id INTEGER NOT NULL PRIMARY KEY AUTOINCREMENT, 
 	uuid TEXT NOT NULL, 
@@ -4477,7 +4477,6 @@ INSERT INTO sqlite_sequence VALUES('warning',29);
 INSERT INTO sqlite_sequence VALUES('whereabouts',27);
 CREATE INDEX ix_material_class_name_folded ON material_class (name_folded);
 CREATE INDEX ix_material_class_parent_id ON material_class (parent_id);
-CREATE INDEX ix_object_number_folded ON object (number_folded);
 CREATE INDEX ix_object_number_sort ON object (number_sort);
 CREATE INDEX ix_object_title_folded ON object (title_folded);
 CREATE INDEX ix_source_citation_folded ON source (citation_folded);
@@ -4506,15 +4505,14 @@ CREATE INDEX ix_place_other_component_id ON place (other_component_id);
 CREATE INDEX ix_agent_place_place_id ON agent_place (place_id);
 CREATE INDEX ix_bridge_place_id ON bridge (place_id);
 CREATE INDEX ix_intervention_place_place_id ON intervention_place (place_id);
-CREATE INDEX ix_joint_event_event_place_id ON joint_event (event, place_id);
 CREATE INDEX ix_joint_event_intervention_id ON joint_event (intervention_id);
 CREATE INDEX ix_joint_event_place_id ON joint_event (place_id);
+CREATE INDEX ix_joint_event_restless ON joint_event (date_latest) WHERE event IN ('moving', 'failed');
 CREATE INDEX ix_layer_intervention_id ON layer (intervention_id);
 CREATE INDEX ix_layer_material_class_id_place_id ON layer (material_class_id, place_id);
-CREATE INDEX ix_layer_material_id_place_id ON layer (material_id, place_id);
+CREATE INDEX ix_layer_material_id_material_class_id ON layer (material_id, material_class_id);
 CREATE INDEX ix_layer_place_id_stack ON layer (place_id, stack);
 CREATE INDEX ix_layer_temporary ON layer (place_id) WHERE role IN ('facing', 'temporary support', 'temporary fill', 'temporary consolidant');
-CREATE INDEX ix_layer_unidentified ON layer (place_id) WHERE material_id IS NULL AND material_class_id IS NULL;
 CREATE INDEX ix_warning_until_latest ON warning (until_latest);
 CREATE INDEX ix_layer_candidate_place_id ON layer_candidate (place_id);
 CREATE INDEX ix_removal_intervention_id ON removal (intervention_id);

@@ -23,7 +23,7 @@ NASTY = (
     "שלום مرحبا",
     "'; DROP TABLE layer; --",
     'quote " comma , semicolon ; backslash \\; (role)',
-    "=HYPERLINK(\"x\") +1 -1 @SUM",
+    '=HYPERLINK("x") +1 -1 @SUM',
     "100 % _under_ *star* AND OR NOT NEAR(",
     "line one\nline two\r\nline three\rline four\ttab",
     "../../etc/passwd %n %s {0} ${HOME} `id`",

@@ -43,10 +43,13 @@ class Checking:
             if subject.parent:
                 self._circles(subject, records, f"{subject.parent}_id", "id")
         self._recipes()
-        self._spread()
         self.also_concerned = self._objects_citing_changed_sources()
-        while self._chronology():
-            self._spread()
+        while self._chronology(hanging_too=True):
+            pass
+        self._spread()
+        if self.faults:
+            while self._chronology(hanging_too=False):
+                self._spread()
 
     def _present(self) -> Iterable[tuple[Subject, dict[int, Record]]]:
         return [(BY_NAME[name], records) for name, records in self._taking.records.items()]
@@ -135,11 +138,11 @@ class Checking:
         )
         for material, inside in [
             *stored,
-            *((r.values[whole], r.values[part]) for r in records.values()),
+            *((r.values[whole], r.values[part]) for r in records.values() if not r.bad),
         ]:
             parts.setdefault(material, set()).add(inside)
         for record in records.values():
-            if record.values[whole] in _reached(parts, record.values[part]) and not record.bad:
+            if not record.bad and record.values[whole] in _reached(parts, record.values[part]):
                 name = self._taking.keys.name_of("materials", record.values[part])
                 reason = "this recipe would contain itself through its parts"
                 self._fault(subject, record, "part", name, reason, "mend one of the recipes")
@@ -147,29 +150,28 @@ class Checking:
     # -- what hangs on bad rows ---------------------------------------------------------
 
     def _spread(self) -> None:
-        """A record that refers to a new record which is refused is refused with it."""
+        """A record that refers to a new record which is refused hangs on it."""
         bad = {
             (name, record.id)
             for name, records in self._taking.records.items()
             for record in records.values()
-            if record.bad and record.new
+            if record.refused and record.new
         }
-        while bad:
+        grown = bool(bad)
+        while grown:
             grown = False
             for subject, records in self._present():
                 pointers = _pointers(subject)
                 for record in records.values():
-                    if record.bad:
+                    if record.refused:
                         continue
                     target = _bad_target(subject, record, pointers, bad)
                     if target is None:
                         continue
-                    record.bad = grown = True
+                    record.hangs = grown = True
                     if record.new:
                         bad.add((subject.name, record.id))
                     self._note_dependent(subject, record, *target)
-            if not grown:
-                return
 
     def _note_dependent(self, subject: Subject, record: Record, name: str, target: int) -> None:
         cause = self._taking.records[name][target]
@@ -186,9 +188,14 @@ class Checking:
 
     # -- order in time ------------------------------------------------------------------
 
-    def _chronology(self) -> bool:
-        """Work out bounds; mark what is impossible. True where something new was refused."""
-        facts = self._facts()
+    def _chronology(self, *, hanging_too: bool) -> bool:
+        """Work out bounds; mark what is impossible. True where something new was refused.
+
+        With the records that hang on refused ones every fault comes to light; without them
+        the bounds are those of what can be written. A missing record only widens dates, so
+        that it cannot make an order impossible.
+        """
+        facts = self._facts(hanging_too)
         chronology = Chronology(facts)
         before = len(self.faults)
         self._deeds(facts, chronology)
@@ -201,7 +208,7 @@ class Checking:
                 self.bounds[layer_id] = worked_out
         return len(self.faults) > before
 
-    def _facts(self) -> Facts:
+    def _facts(self, hanging_too: bool) -> Facts:
         facts = Facts()
         facts.load(self._connection, self._objects_in_database())
         for table, fields in FIELDS.items():
@@ -210,12 +217,13 @@ class Checking:
             rows = facts.rows[table]
             single = len(fields) == 1
             for record in self._taking.records.get(subject.name, {}).values():
-                if not record.bad:
+                if not (record.bad or (record.hangs and not hanging_too)):
                     row = take(record.values)
                     rows[record.id] = (row,) if single else row
         for record in self._taking.records.get("layers", {}).values():
             places = record.links.get("place")
-            if not record.bad and places is not None:
+            taken = record.id in facts.rows["layer"] and not record.bad
+            if taken and places is not None:
                 facts.candidates.pop(record.id, None)
                 if places:
                     facts.candidates[record.id] = tuple(place for (place,) in places)
@@ -242,7 +250,7 @@ class Checking:
         """Deeds on components certainly not yet made, or certainly lost."""
         subject = BY_NAME["interventions"]
         for record in self._taking.records.get("interventions", {}).values():
-            if record.bad:
+            if record.bad or record.id not in facts.rows["intervention"]:
                 continue
             when = chronology.deed(record.id)
             components = [c for (c,) in self._listed(subject, record, "components")]

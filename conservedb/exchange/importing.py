@@ -144,8 +144,8 @@ def _count(taking: Taking, table: Table, kept: bool) -> Count:
     records = taking.records.get(name, {}).values()
     if not kept:
         return Count(table.subject.file, table.rows_in, 0, 0, 0, table.rows_in)
-    refused = len(taking.refused[name]) + sum(record.bad for record in records)
-    good = [record for record in records if not record.bad]
+    refused = len(taking.refused[name]) + sum(record.refused for record in records)
+    good = [record for record in records if not record.refused]
     added = sum(record.new for record in good)
     changed = sum(record.changed and not record.new for record in good)
     unchanged = len(good) - added - changed + taking.repeated[name]

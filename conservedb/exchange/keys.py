@@ -136,7 +136,7 @@ class KeyBook:
         elif subject == "materials":
             found = self.known_material(text)
         else:
-            found = self.ids[subject].get(text)
+            found = self.ids[subject].get(fold(text) if BY_NAME[subject].folded else text)
         if found is None:
             raise self._missing(subject, text)
         return found

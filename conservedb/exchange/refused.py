@@ -40,7 +40,7 @@ def _free_name(folder: Path) -> Path:
 
 def _refused_rows(taking: Taking, table: Table) -> list[Row]:
     records = taking.records.get(table.subject.name, {}).values()
-    bad = [record.row for record in records if record.bad]
+    bad = [record.row for record in records if record.refused]
     return sorted([*taking.refused[table.subject.name], *bad])
 
 

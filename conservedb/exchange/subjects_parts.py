@@ -32,6 +32,7 @@ OBJECTS = Subject(
         *RECORD,
     ),
     in_object=False,
+    folded=True,
 )
 
 COMPONENTS = Subject(

@@ -21,7 +21,10 @@ from conservedb.store.keys import fold
 
 @dataclass(slots=True)
 class Record:
-    """A row on its way in: database values, lists, and whether something is wrong with it."""
+    """A row on its way in: its values for the database, and what is wrong with it.
+
+    `bad`: it has a fault of its own. `hangs`: it refers to a new row that is refused.
+    """
 
     id: int
     row: Row
@@ -30,7 +33,13 @@ class Record:
     values: list[Any] = field(default_factory=list)
     links: dict[str, list[Values]] = field(default_factory=dict)
     bad: bool = False
+    hangs: bool = False
     changed: bool = False
+
+    @property
+    def refused(self) -> bool:
+        """Whether it is wrong itself, or hangs on a row that is."""
+        return self.bad or self.hangs
 
 
 class Taking:
@@ -49,9 +58,10 @@ class Taking:
         self.keys = KeyBook(connection)
         self.faults: list[Fault] = [fault for table in tables for fault in table.faults]
         self.records: dict[str, dict[int, Record]] = {}
-        self.refused: dict[str, list[Row]] = {t.subject.name: [*t.malformed] for t in tables}
+        self.refused: dict[str, list[Row]] = {t.subject.name: [] for t in tables}
         self.repeated: dict[str, int] = {t.subject.name: 0 for t in tables}
         self.touched: set[int] = set()
+        self._objects: dict[str, int] = {}
 
     def take(self) -> None:
         """Give every row its record, then read its cells."""
@@ -75,6 +85,7 @@ class Taking:
         index = {header: position for position, header in enumerate(table.headers)}
         key_columns = [c for c in subject.plain if c.name in subject.key]
         scoped = keys.scoped.get(subject.name)
+        self._take_malformed(table, index, key_columns)
         for row in table.rows:
             try:
                 object_id = self._object_of(row, index) if subject.in_object else 0
@@ -96,6 +107,31 @@ class Taking:
             records[record] = Record(record, row, key, known is None)
             self._make_names_known(subject, record, row, index)
 
+    def _take_malformed(
+        self, table: Table, index: dict[str, int], key_columns: list[Column]
+    ) -> None:
+        """Rows that cannot be read but whose key can: so that others hang on them by name."""
+        subject, keys = table.subject, self.keys
+        wanted = [index[name] for name in ("object", *subject.key) if name in index]
+        for row in table.malformed:
+            if not wanted or max(wanted) >= len(row.cells):
+                self.refused[subject.name].append(row)
+                continue
+            try:
+                keys.object_id = self._object_of(row, index) if subject.in_object else 0
+                key, label = self._key(subject, row, index, key_columns)
+            except CellProblem:
+                self.refused[subject.name].append(row)
+                continue
+            scoped = keys.scoped.get(subject.name)
+            ids = keys.ids[subject.name] if scoped is None else scoped[keys.object_id]
+            if key in ids:
+                self.refused[subject.name].append(row)
+                continue
+            record = ids[key] = keys.new_id(subject)
+            keys.label(subject.name, record, label)
+            self.records[subject.name][record] = Record(record, row, key, True, bad=True)
+
     def _load_keys(self, subject: Subject) -> None:
         if subject.name not in ("terms", "material_parts", "statements"):
             return
@@ -108,10 +144,10 @@ class Taking:
         number = row.cells[index["object"]].strip()
         if not number:
             raise CellProblem("names no object", "write the object's number", "object")
-        object_id = self.keys.ids["objects"].get(number)
+        object_id = self._objects.get(number)
         if object_id is None:
             try:
-                object_id = self.keys.find("objects", number)
+                object_id = self._objects[number] = self.keys.find("objects", number)
             except CellProblem as problem:
                 raise CellProblem(problem.reason, problem.remedy, "object") from problem
         if object_id not in self.touched:
@@ -187,11 +223,14 @@ class Taking:
         stored = self._stored(subject)
         for record in self.records[subject.name].values():
             cells = record.row.cells
+            if record.bad:  # malformed: known by its key only
+                record.values = [None] * len(subject.fields)
+                continue
             keys.line = record.row.first
             if needs_row:
                 keys.row = dict(zip(table.headers, cells, strict=True))
             if subject.in_object:
-                keys.object_id = self.keys.ids["objects"][cells[index["object"]].strip()]
+                keys.object_id = self._objects[cells[index["object"]].strip()]
                 record.values.append(keys.object_id)
             kept = stored.get(record.id)
             self._read(table, record, plan, kept)

@@ -32,7 +32,7 @@ def write(
     """
     for name, of_subject in records.items():
         subject = BY_NAME[name]
-        good = [record for record in of_subject.values() if not record.bad]
+        good = [record for record in of_subject.values() if not record.refused]
         if name == "removals":
             _move_bounds(connection, bounds, records.get("layers", {}), objects)
         _insert(connection, subject, _parents_first(subject, good), bounds)
@@ -41,10 +41,10 @@ def write(
             _write_lists(connection, subject, good)
         if name == "places":  # a fixing bridges joints, which are written after components
             parts = records.get("components", {}).values()
-            _write_lists(connection, BY_NAME["components"], [r for r in parts if not r.bad])
+            _write_lists(connection, BY_NAME["components"], [r for r in parts if not r.refused])
     if "places" not in records and "components" in records:
         parts = records["components"].values()
-        _write_lists(connection, BY_NAME["components"], [r for r in parts if not r.bad])
+        _write_lists(connection, BY_NAME["components"], [r for r in parts if not r.refused])
     if "removals" not in records:
         _move_bounds(connection, bounds, records.get("layers", {}), objects)
     _write_sides(connection, bounds)

@@ -57,7 +57,10 @@ def _day(entered: str) -> int:
 
 
 class Chronology:
-    """Works out the bounds of the layers in `facts`; nothing is read or written elsewhere."""
+    """Works out the bounds of the layers in `facts`; nothing is read or written elsewhere.
+
+    A row that another refers to may be missing; what it would have said is then unknown.
+    """
 
     def __init__(self, facts: Facts) -> None:
         self._rows = facts.rows
@@ -103,7 +106,7 @@ class Chronology:
         return happened(row[1], row[2], row[3], _day(row[5]), row[0])
 
     def _work_out_existence(self, place_id: int, object_id: int) -> Existence:
-        kind, first, second = self._rows["place"][place_id]
+        kind, first, second = self._rows["place"].get(place_id, (None, None, None))
         bearers = [c for c in (first, second) if c is not None]
         made = [(self.made(c), c) for c in bearers]
         floor, bearer = max(made, default=(OPEN_START, None))
@@ -128,7 +131,7 @@ class Chronology:
         return min(floors) if floors else self._object_made(row[0])
 
     def _cap(self, source: int | None, entered: str, recorded: int = UNKNOWN_END) -> int:
-        if source is not None:
+        if source is not None and source in self._rows["source"]:
             latest = self._rows["source"][source][0]
             if latest < UNKNOWN_END:
                 return int(latest)
@@ -150,7 +153,7 @@ class Chronology:
         floor: int = OPEN_START,
     ) -> Interval:
         """An event's own date where it has one, else that of its intervention."""
-        if derived == "blank" and deed is not None:
+        if derived == "blank" and deed in self._rows["intervention"]:
             earliest, latest, flags, deed_source, recorded, deed_entered = self._rows[
                 "intervention"
             ][deed]

@@ -36,8 +36,7 @@ object_ = record_table(
     *dated("made"),
     text("whereabouts"),
     text("note"),
-    UniqueConstraint("number"),
-    Index(None, "number_folded"),
+    UniqueConstraint("number_folded"),
     Index(None, "title_folded"),
     Index(None, "number_sort"),
 )

@@ -180,7 +180,7 @@ ACTIONS = (
         "screens",
     ),
     Action(
-        "palette",
+        "command_palette",
         ("ctrl+p",),
         "Ctrl+P",
         "actions",

@@ -34,7 +34,6 @@ class ConservedbApp(App[None]):
     CSS_PATH = "screens/start.tcss"
     BINDINGS = bindings("anywhere")
     COMMANDS = {_palette}  # noqa: RUF012
-    COMMAND_PALETTE_BINDING = "ctrl+p"
 
     def __init__(self, reading: Reading) -> None:
         self.reading = reading
@@ -56,10 +55,6 @@ class ConservedbApp(App[None]):
         from conservedb.tui.screens.sheet import help_sheet
 
         self.push_screen(help_sheet(where(self.screen)))
-
-    def action_palette(self) -> None:
-        """All actions by name."""
-        self.action_command_palette()
 
     def _fatal_error(self) -> None:
         """A fault of the program: two lines, and the account of it in a file, without values."""

@@ -50,6 +50,8 @@ def rows_of(answer: ObjectAnswer) -> list[Row]:
     while stack:
         depth, key, host = stack.pop()
         twin = key in listed
+        if twin and key.startswith("part:"):
+            continue
         listed.add(key)
         flat.append((depth, f"{key}@{host}" if twin else key, host))
         if not twin:

@@ -101,12 +101,14 @@ def section_items(
     Where the section does not fit in the height it is drawn compactly.
     """
     shown = [one for one in answer.layers if show_gone or wording.standing(one) not in OUT_OF_SIGHT]
-    for compact in (False, True):
-        frame = frame_of(answer, shown, width, compact=compact)
-        items = _items(answer, shown, frame, show_gone=show_gone)
+    if 2 * len(shown) < height:
+        items = _items(
+            answer, shown, frame_of(answer, shown, width, compact=False), show_gone=show_gone
+        )
         if sum(item.height for item in items) <= height:
-            break
-    return items
+            return items
+    frame = frame_of(answer, shown, width, compact=True)
+    return _items(answer, shown, frame, show_gone=show_gone)
 
 
 def _items(
@@ -211,25 +213,25 @@ def _drawing(layer: Layer, frame: Frame, line: int) -> Content:
 
 def _band(layer: Layer, frame: Frame) -> Item:
     """A layer: its hatch, and beside it what, in which state, since when and by whom."""
-    words = band_words(layer, frame)
 
     def draw(_: int) -> Sequence[Content]:
+        words = _band_words(layer, frame)
         return [joined((_drawing(layer, frame, i), line)) for i, line in enumerate(words)]
 
-    return Item(f"layer:{layer.ref}", draw, height=len(words))
+    own_lines = 1 if frame.names else 2 if _fit_one_line(layer, frame) else 3
+    return Item(f"layer:{layer.ref}", draw, own_lines + len(wording.remarks(layer)))
 
 
-def band_words(layer: Layer, frame: Frame) -> list[Content]:
+def _band_words(layer: Layer, frame: Frame) -> list[Content]:
     """The lines of words beside a band: name, state, how it came, and remarks."""
-    room, name = frame.room, _name(layer)
-    state = plain(wording.layer_state(layer), STATE_STYLES.get(wording.standing(layer), QUIET))
+    room, name, state = frame.room, _name(layer), _state(layer)
     came = plain(wording.laid_words(layer), QUIET)
     if frame.names:
         start = name.truncate(frame.names, ellipsis=True)
         start = start.pad_right(frame.names + 2 - start.cell_length)
         middle = came.truncate(room - frame.names - state.cell_length - 4, ellipsis=True)
         lines = [two_ends(joined((start, middle)), state, room)]
-    elif name.cell_length + state.cell_length + 2 <= room:
+    elif _fit_one_line(layer, frame):
         lines = [two_ends(name, state, room), came]
     else:
         lines = [name, state, came]
@@ -237,12 +239,22 @@ def band_words(layer: Layer, frame: Frame) -> list[Content]:
     return [line.truncate(room, ellipsis=True) for line in lines]
 
 
+def _fit_one_line(layer: Layer, frame: Frame) -> bool:
+    """Whether name and state of a layer have room side by side."""
+    return _name(layer).cell_length + _state(layer).cell_length + 2 <= frame.room
+
+
 def _name(layer: Layer) -> Content:
     """Material and concentration."""
-    name = plain(
-        wording.layer_name(layer), QUIET if wording.standing(layer) in OUT_OF_SIGHT else STRONG
-    )
+    quiet = wording.standing(layer) in OUT_OF_SIGHT
+    name = plain(wording.layer_name(layer), QUIET if quiet else STRONG)
+    if not layer.concentration:
+        return name
     return joined((name, plain(layer.concentration, QUIET)), ", ")
+
+
+def _state(layer: Layer) -> Content:
+    return plain(wording.layer_state(layer), STATE_STYLES.get(wording.standing(layer), QUIET))
 
 
 def _echo(layer: Layer, frame: Frame, side: str) -> Item:

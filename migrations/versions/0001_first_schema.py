@@ -70,12 +70,11 @@ def upgrade() -> None:
         sa.Column("note", sa.Text(), nullable=True),
         sa.CheckConstraint("made_earliest <= made_latest", name=op.f("ck_object_made_in_order")),
         sa.PrimaryKeyConstraint("id", name=op.f("pk_object")),
-        sa.UniqueConstraint("number", name=op.f("uq_object_number")),
+        sa.UniqueConstraint("number_folded", name=op.f("uq_object_number_folded")),
         sa.UniqueConstraint("uuid", name=op.f("uq_object_uuid")),
         sqlite_autoincrement=True,
         sqlite_strict=True,
     )
-    op.create_index(op.f("ix_object_number_folded"), "object", ["number_folded"], unique=False)
     op.create_index(op.f("ix_object_number_sort"), "object", ["number_sort"], unique=False)
     op.create_index(op.f("ix_object_title_folded"), "object", ["title_folded"], unique=False)
     op.create_table(

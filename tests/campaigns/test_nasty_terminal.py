@@ -65,7 +65,9 @@ def obeyed(shown: bytes) -> list[str]:
         {
             f"U+{ord(c):04X}"
             for c in text.replace("\r\n", "\n")
-            if (ord(c) < 32 and c not in "\n\t") or 0x7F <= ord(c) < 0xA0 or c in "\u202e\u2066\ufeff"
+            if (ord(c) < 32 and c not in "\n\t")
+            or 0x7F <= ord(c) < 0xA0
+            or c in "\u202e\u2066\ufeff"
         }
     )
 

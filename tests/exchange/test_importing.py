@@ -81,7 +81,9 @@ def test_a_small_folder(new_database: Make, put: Callable[..., Path]) -> None:
     assert [iso(day) for day in bounds] == ["1967-01-01", "1967-12-31", "1989-01-01", "1989-12-31"]
     undated = row(engine, "SELECT came_from, came_to FROM layer WHERE ref = 'l2'")
     assert [iso(day) for day in undated] == ["1741-01-01", TODAY.isoformat()]
-    hand = row(engine, "SELECT name, ip.role FROM person JOIN intervention_person ip ON person_id=id")
+    hand = row(
+        engine, "SELECT name, ip.role FROM person JOIN intervention_person ip ON person_id=id"
+    )
     assert hand == ("Edith Marsh", "mason")
 
 
@@ -199,7 +201,9 @@ FAULTS: dict[str, tuple[Tables, str]] = {
         'removals.csv, line 2, column date "5/6/1956": ',
     ),
     "a key twice": (
-        {"places": "object,mark,kind,component\nN.1,J1,joint,B1\nN.1,S1,surface,B1\nN.1,j1,body,B2\n"},
+        {
+            "places": "object,mark,kind,component\nN.1,J1,joint,B1\nN.1,S1,surface,B1\nN.1,j1,body,B2\n"
+        },
         'places.csv, line 4, column mark "j1": stands for another place on line 2 already; give'
         " one of them another key",
     ),
@@ -209,7 +213,9 @@ FAULTS: dict[str, tuple[Tables, str]] = {
         " its parents",
     ),
     "a side of a surface": (
-        {"places": "object,mark,kind,component,other_component\nN.1,J1,joint,B1,B2\nN.1,S1,surface,B1,B2\n"},
+        {
+            "places": "object,mark,kind,component,other_component\nN.1,J1,joint,B1,B2\nN.1,S1,surface,B1,B2\n"
+        },
         'places.csv, line 3, column other_component "B2": only a joint has a second side',
     ),
     "a word outside its list": (
@@ -318,9 +324,7 @@ def test_refused_rows_mended_go_in(new_database: Make, put: Callable[..., Path])
     assert value(engine, "SELECT count(*) FROM removal") == 1
 
 
-def test_ambiguous_words_are_kept_and_offered(
-    new_database: Make, put: Callable[..., Path]
-) -> None:
+def test_ambiguous_words_are_kept_and_offered(new_database: Make, put: Callable[..., Path]) -> None:
     engine = new_database("a.db")
     layers = "object,place,ref,material\nN.1,J1,l1,cement\nN.1,S1,l2,lac\n"
     classes = "key,name\nmineral,Mineral binders\ncement,Cements\n"
@@ -331,7 +335,9 @@ def test_ambiguous_words_are_kept_and_offered(
     assert kept == (None, "cement")
     klass = "SELECT key FROM material_class JOIN layer ON material_class_id = material_class.id"
     assert value(engine, klass) == "cement"
-    resolved = row(engine, "SELECT m.key, material_words FROM layer JOIN material m ON m.id = material_id")
+    resolved = row(
+        engine, "SELECT m.key, material_words FROM layer JOIN material m ON m.id = material_id"
+    )
     assert resolved == ("shellac", "lac")
 
 

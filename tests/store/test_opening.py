@@ -232,7 +232,9 @@ def test_an_older_file_is_upgraded_after_a_copy(
     before = counts(path)
     monkeypatch.setattr(opening, "HEAD", "0002")
     monkeypatch.setattr(opening, "REVISIONS", ("0001", "0002"))
-    monkeypatch.setattr("conservedb.store.upgrade.migrations_folder", lambda: newer_program(tmp_path))
+    monkeypatch.setattr(
+        "conservedb.store.upgrade.migrations_folder", lambda: newer_program(tmp_path)
+    )
     engine, upgraded = open_database(path)
     engine.dispose()
     assert upgraded is not None

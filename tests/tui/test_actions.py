@@ -73,7 +73,7 @@ async def test_keys_that_work_in_a_line_of_text(calls: list[str]) -> None:
         calls.clear()
         for key in ("f1", "ctrl+p", "escape", "ctrl+q"):
             await pilot.press(key)
-        assert calls == ["help", "palette", "back", "quit"]
+        assert calls == ["help", "command_palette", "back", "quit"]
 
 
 async def test_the_palette_offers_and_runs_every_action(calls: list[str]) -> None:

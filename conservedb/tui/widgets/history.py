@@ -53,7 +53,7 @@ def _drawer(row: HistoryRow, *, later: bool) -> Drawer:
     def draw(width: int) -> tuple[Content, Content]:
         date = plain(row.date.said, QUIET if later else STRONG)
         by = plain(hands(row.people), QUIET)
-        doubt = styled("papers disagree" if row.rivals else "", UNSURE)
+        doubt = plain("papers disagree" if row.rivals else "", UNSURE)
         sentence = plain(row.sentence, QUIET if later else "")
         paper = plain(row.source.ref if row.source else "", QUIET)
         return (

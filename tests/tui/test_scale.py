@@ -1,0 +1,78 @@
+"""An object of 500 components, 1,000 locations and 2,000 layers stays live."""
+
+from __future__ import annotations
+
+import time
+from dataclasses import replace
+
+from conservedb.questions.answers import AsOf, HistoryAnswer, ObjectAnswer, PlaceAnswer
+from conservedb.tui.widgets.parts import Parts
+from conservedb.tui.widgets.section import Section
+from tests.tui.canned import EVENTS, Canned, component, layer, place_row
+from tests.tui.conftest import press, screen_text, settle, sitting
+
+PARTS, LAYERS = 500, 2_000
+MOST_SECONDS = 0.15  # of processor time for one key, a fifth of a second being felt as delay
+
+
+class Large(Canned):
+    """A ship of an object; all its layers lie on every one of its locations."""
+
+    layers = tuple(
+        layer(f"L{i}", f"material {i}", ("adhesive", "fill", "coating")[i % 3], str(1700 + i % 300))
+        for i in range(LAYERS)
+    )
+
+    def object(self, number: str, on: AsOf) -> ObjectAnswer:
+        marks = [f"B{i:03}" for i in range(PARTS)]
+        places = [
+            place_row(f"{kind}{i:03}", name, marks[i], marks[i - 1] if kind == "J" else "", "")
+            for kind, name in (("J", "joint"), ("S", "surface"))
+            for i in range(PARTS)
+        ]
+        return replace(
+            super().object(number, on),
+            components=tuple(component(mark, f"block {mark}") for mark in marks),
+            places=tuple(places),
+        )
+
+    def place(self, number: str, mark: str, on: AsOf) -> PlaceAnswer:
+        return replace(super().place(number, "J14", on), place=mark, layers=self.layers)
+
+    def history(self, number: str, mark: str) -> HistoryAnswer:
+        return replace(super().history(number, ""), mark=mark, rows=EVENTS * 300)
+
+
+async def test_a_large_object_stays_live() -> None:
+    async with sitting(Large(), mark="J250") as pilot:
+        assert "J250  joint" in screen_text(pilot.app)
+        await press(pilot, "e")
+        assert len(pilot.app.screen.query_one(Parts).items) == 1 + PARTS * 4
+        keys = (
+            "pagedown",
+            "down",
+            "down",
+            "up",
+            "end",
+            "home",
+            "down",
+            "down",
+            "tab",
+            "pagedown",
+            "end",
+        )
+        begun = time.process_time()
+        for key in keys:
+            await press(pilot, key)
+        assert (time.process_time() - begun) / len(keys) < MOST_SECONDS
+        section = pilot.app.screen.query_one(Section)
+        assert section.current is not None and section.current.key == "fixing:P1"
+
+
+async def test_any_size_of_terminal_will_do() -> None:
+    async with sitting(mark="J14") as pilot:
+        for width, height in ((20, 6), (40, 12), (300, 90), (80, 24), (1, 1), (116, 30)):
+            await pilot.resize_terminal(width, height)
+            await settle(pilot)
+            await press(pilot, "tab", "d", "escape", "f1", "escape")
+        assert "J14  joint" in screen_text(pilot.app)
