@@ -106,7 +106,12 @@ def _write(connection: Connection, taking: Taking, checking: Checking) -> None:
     known = taking.touched | {r.id for r in taking.records.get("objects", {}).values()}
     known -= {r.id for r in taking.records.get("objects", {}).values() if r.new}
     try:
-        write(connection, taking.records, checking.bounds, known | checking.also_concerned)
+        write(
+            connection,
+            taking.records,
+            checking.ordering.bounds,
+            known | checking.ordering.also_concerned,
+        )
     except (IntegrityError, sqlite3.IntegrityError) as problem:
         raise DatabaseProblem(
             f"the database refused a row ({problem.args[0]}); nothing was written"

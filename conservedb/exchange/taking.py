@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-import hashlib
 import uuid
-from collections.abc import Iterator
-from dataclasses import dataclass, field
 from typing import Any
 
 from sqlalchemy import Connection, bindparam, select
@@ -14,32 +11,10 @@ from conservedb.exchange.columns import Column, ListColumn, Values
 from conservedb.exchange.faults import CellProblem, Fault
 from conservedb.exchange.files import Row, Table
 from conservedb.exchange.keys import KeyBook
+from conservedb.exchange.record import Record, chunks, made_key
 from conservedb.exchange.stored import links_of
 from conservedb.exchange.subject import Subject
 from conservedb.store.keys import fold
-
-
-@dataclass(slots=True)
-class Record:
-    """A row on its way in: its values for the database, and what is wrong with it.
-
-    `bad`: it has a fault of its own. `hangs`: it refers to a new row that is refused.
-    """
-
-    id: int
-    row: Row
-    key: Any
-    new: bool
-    values: list[Any] = field(default_factory=list)
-    links: dict[str, list[Values]] = field(default_factory=dict)
-    bad: bool = False
-    hangs: bool = False
-    changed: bool = False
-
-    @property
-    def refused(self) -> bool:
-        """Whether it is wrong itself, or hangs on a row that is."""
-        return self.bad or self.hangs
 
 
 class Taking:
@@ -75,6 +50,17 @@ class Taking:
         self.faults.append(
             Fault(table.subject.file, row.first, column, value, problem.reason, problem.remedy)
         )
+
+    def charge(
+        self, subject: Subject, record: Record, column: str, value: str, reason: str, remedy: str
+    ) -> None:
+        """Note a fault of a record, which is then refused."""
+        record.bad = True
+        self.faults.append(Fault(subject.file, record.row.first, column, value, reason, remedy))
+
+    def present(self) -> list[tuple[Subject, dict[int, Record]]]:
+        """The subjects of the folder with their records, in the order of `SUBJECTS`."""
+        return [(table.subject, self.records[table.subject.name]) for table in self.tables]
 
     # -- keys ---------------------------------------------------------------------------
 
@@ -369,22 +355,6 @@ class Taking:
             for row in self._connection.execute(statement, {"ids": some}):
                 stored[row[0]] = tuple(row[1:])
         return stored
-
-
-def chunks(items: list[int], size: int) -> Iterator[list[int]]:
-    """The items, so many at a time."""
-    for start in range(0, len(items), size):
-        yield items[start : start + size]
-
-
-def made_key(subject: Subject, cells: list[str], index: dict[str, int]) -> str:
-    """A key made from the other cells of a row, the same whenever these are the same."""
-    digest = hashlib.blake2s(digest_size=6)
-    for header in subject.headers:
-        position = index.get(header, -1)
-        if position >= 0 and header not in subject.key and cells[position].strip():
-            digest.update(f"{header}\x1f{cells[position]}\x1e".encode())
-    return f"{subject.singular[0]}-{digest.hexdigest()}"
 
 
 def _culprit(problem: CellProblem, key: str, row: Row, index: dict[str, int]) -> tuple[str, str]:

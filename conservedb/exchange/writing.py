@@ -8,9 +8,9 @@ from typing import Any
 from sqlalchemy import Connection
 
 from conservedb.exchange.columns import ListColumn
+from conservedb.exchange.record import Record
 from conservedb.exchange.subject import Subject
 from conservedb.exchange.subjects import BY_NAME
-from conservedb.exchange.taking import Record
 from conservedb.knowledge.layers import LayerBounds
 from conservedb.recording.bounds import stored_bounds
 from conservedb.records import metadata

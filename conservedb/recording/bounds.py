@@ -25,7 +25,6 @@ from conservedb.knowledge.layers import (
 from conservedb.recording.facts import Facts, Row
 from conservedb.records.layers import BOUNDS, layer, layer_side
 
-
 _Event = tuple[int, Row]
 
 

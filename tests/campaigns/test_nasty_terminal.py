@@ -99,9 +99,9 @@ def test_every_command(database: Path, tmp_path: Path, index: int) -> None:
 
 @pytest.mark.parametrize("index", range(len(SHORT)))
 def test_json_is_unaltered(database: Path, index: int) -> None:
+    asked = ["place", object_number(index), place_mark(index), "--json", "--db", str(database)]
     run = subprocess.run(
-        [sys.executable, "-m", "conservedb", "place", object_number(index), place_mark(index)]
-        + ["--json", "--db", str(database)],
+        [sys.executable, "-m", "conservedb", *asked],
         capture_output=True,
         check=True,
         timeout=60,

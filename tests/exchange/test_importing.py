@@ -21,7 +21,8 @@ Tables = dict[str, str]
 BASE: Tables = {
     "objects": "number,title,made\nN.1,Fountain,1741\n",
     "components": "object,mark,name,made,lost\nN.1,B1,basin,,\nN.1,B2,dolphin,1868,\n",
-    "places": "object,mark,kind,component,other_component\nN.1,J1,joint,B1,B2\nN.1,S1,surface,B1,\n",
+    "places": "object,mark,kind,component,other_component\n"
+    "N.1,J1,joint,B1,B2\nN.1,S1,surface,B1,\n",
     "people": "name,aliases\nEdith Marsh,E.M.; Ned\nEva Moor,E.M.\n",
     "materials": "key,name,aliases\nshellac,Shellac,lac\nepoxy,Epoxy resin,\n",
     "interventions": "object,ref,kind,date,people,places\nN.1,i1,join,1967,Ned (mason),J1\n",
@@ -202,7 +203,8 @@ FAULTS: dict[str, tuple[Tables, str]] = {
     ),
     "a key twice": (
         {
-            "places": "object,mark,kind,component\nN.1,J1,joint,B1\nN.1,S1,surface,B1\nN.1,j1,body,B2\n"
+            "places": "object,mark,kind,component\n"
+            "N.1,J1,joint,B1\nN.1,S1,surface,B1\nN.1,j1,body,B2\n"
         },
         'places.csv, line 4, column mark "j1": stands for another place on line 2 already; give'
         " one of them another key",
@@ -214,7 +216,8 @@ FAULTS: dict[str, tuple[Tables, str]] = {
     ),
     "a side of a surface": (
         {
-            "places": "object,mark,kind,component,other_component\nN.1,J1,joint,B1,B2\nN.1,S1,surface,B1,B2\n"
+            "places": "object,mark,kind,component,other_component\n"
+            "N.1,J1,joint,B1,B2\nN.1,S1,surface,B1,B2\n"
         },
         'places.csv, line 3, column other_component "B2": only a joint has a second side',
     ),

@@ -144,7 +144,7 @@ def test_a_newer_file_is_refused_untouched(path: Path) -> None:
     raw.commit()
     raw.close()
     before = path.read_bytes()
-    with pytest.raises(DatabaseProblem, match="newer conservedb .schema 9999"):
+    with pytest.raises(DatabaseProblem, match=r"newer conservedb .schema 9999"):
         open_database(path)
     assert path.read_bytes() == before
 

@@ -161,3 +161,10 @@ async def test_reading_again_keeps_day_and_place() -> None:
         text = screen_text(pilot.app)
         assert "as of 9 May 2012" in text and "J14  joint" in text
         assert isinstance(pilot.app.screen, ObjectScreen)
+
+
+async def test_enter_before_the_answer_opens_what_is_found_then() -> None:
+    async with sitting() as pilot:
+        await pilot.press("J", "1", "4", "enter")
+        await settle(pilot)
+        assert "J14  joint" in screen_text(pilot.app)

@@ -51,6 +51,8 @@ class FindPanel(Vertical):
         self._hits: dict[str, Hit] = {}
         self._before: Sequence[Group] = ()
         self._pause: Timer | None = None
+        self._found_for = ""
+        self._eager = ""
 
     def compose(self) -> ComposeResult:
         """The line, the count, the list."""
@@ -79,10 +81,14 @@ class FindPanel(Vertical):
         if words != self.words:
             return
         self._list(found_groups(hits, self.nearest))
+        self._found_for = words
         count = (
             f"{len(hits)} found" if hits else f"nothing begins with “{words}”; try fewer letters"
         )
         self.query_one("#found-count", Static).update(plain(count, QUIET))
+        if self._eager == words:
+            self._eager = ""
+            self.query_one("#found", Lines).action_choose()
 
     def show_problem(self, sentence: str) -> None:
         """Why nothing can be found."""
@@ -103,6 +109,7 @@ class FindPanel(Vertical):
             self._pause.stop()
         if len(self.words) < SHORTEST:
             self.query_one("#found-count", Static).update(styled("", QUIET))
+            self._found_for = self._eager = ""
             self._list(self._before)
         else:
             self._pause = self.set_timer(PAUSE, self._want)
@@ -120,7 +127,10 @@ class FindPanel(Vertical):
     @on(Input.Submitted, "#find-line")
     def _submitted(self, event: Input.Submitted) -> None:
         event.stop()
-        self.query_one("#found", Lines).action_choose()
+        if len(self.words) >= SHORTEST and self._found_for != self.words:
+            self._eager = self.words  # typed faster than found: open it when it comes
+        else:
+            self.query_one("#found", Lines).action_choose()
 
     @on(Lines.Chosen, "#found")
     def _chosen(self, event: Lines.Chosen) -> None:
