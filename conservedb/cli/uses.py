@@ -134,7 +134,8 @@ def uses_lines(answer: UsesAnswer) -> Lines:
     lines.gap()
     unidentified = counted(answer.unidentified, "layer")
     lines.add("not identified", f"{unidentified} of any material, which may be this one")
-    lines.add("also a part of", ", ".join(answer.recipes), "not counted here")
+    if answer.recipes:
+        lines.add("also a part of", ", ".join(answer.recipes), "not counted here")
     return lines
 
 

@@ -29,8 +29,8 @@ _OWNERS = {
 
 
 def when(row: Row, at: int) -> When:
-    """The date whose six columns begin at `at`."""
-    return BLANK if row[at + 5] == "blank" else When(*row[at : at + 6])
+    """The date whose six columns begin at `at`; BLANK too where there is no such record."""
+    return BLANK if row[at + 5] in ("blank", None) else When(*row[at : at + 6])
 
 
 def source_of(row: Row, at: int) -> Source | None:

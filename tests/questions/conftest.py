@@ -128,8 +128,8 @@ Q.1,w1,Custom House terrace,1868,1958
 
 
 @pytest.fixture(scope="session")
-def sample(tmp_path_factory: pytest.TempPathFactory) -> Engine:
-    """The department as a database."""
+def department(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The department as a database file."""
     folder = tmp_path_factory.mktemp("department")
     tables = folder / "tables"
     tables.mkdir()
@@ -139,7 +139,15 @@ def sample(tmp_path_factory: pytest.TempPathFactory) -> Engine:
     create(path, today=TODAY.isoformat())
     engine, _ = open_database(path)
     report = import_folder(engine, tables, today=TODAY)
+    engine.dispose()
     assert report.written, [fault.sentence() for fault in report.faults]
+    return path
+
+
+@pytest.fixture(scope="session")
+def sample(department: Path) -> Engine:
+    """The department, opened."""
+    engine, _ = open_database(department)
     return engine
 
 

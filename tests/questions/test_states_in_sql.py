@@ -43,7 +43,7 @@ from conservedb.records.layers import BOUNDS, layer_side
 FIRST: BindParameter[int] = bindparam("first")
 LAST: BindParameter[int] = bindparam("last")
 BY_SQL = Question(
-    select(
+    select(  # type: ignore[arg-type]
         mask_at(layer_side.c, LAST).label("mask"),
         is_one(mask_at(layer_side.c, LAST)).label("one"),
         rests_on_qualified(layer_side.c, mask_at(layer_side.c, LAST)).label("qualified"),
@@ -74,7 +74,7 @@ def all_bounds(draw: st.DrawFn) -> Bounds:
         reduced = (min(reduced), reduced[1])
         gone = (max(gone[0], reduced[0]), gone[1])
     flags = [draw(st.integers(0, 3)) for _ in range(3)]
-    return Bounds(*came, *reduced, *gone, *flags)
+    return Bounds._make([*came, *reduced, *gone, *flags])
 
 
 @pytest.fixture(scope="module")

@@ -157,7 +157,7 @@ class Looking(Asking[None]):
 
     def refuse(self, sentence: str) -> None:
         """Show why there is no answer; in the line for the day while that is used."""
-        if self.has_class("-typing"):
+        if self.typing:
             self.query_one(DayLine).refuse(sentence)
         elif self.object is None:
             self.query_one(Selected).show_trouble(sentence)
@@ -167,14 +167,23 @@ class Looking(Asking[None]):
     def begin_typing(self) -> None:
         """The line for a day takes the place of the time rule."""
         self._before_typing = self.focused
-        self.add_class("-typing")
-        self.call_after_refresh(self.query_one(DayLine).begin)
+        self._swap_rule(typing=True)
+        self.query_one(DayLine).begin()
 
     def end_typing(self) -> None:
         """The time rule again, and the panel that was in use."""
-        if self.has_class("-typing"):
-            self.remove_class("-typing")
+        if self.typing:
+            self._swap_rule(typing=False)
             (self._before_typing or self.query_one(Parts)).focus()
+
+    @property
+    def typing(self) -> bool:
+        """Whether a day is being typed."""
+        return self.query_one(DayLine).display
+
+    def _swap_rule(self, *, typing: bool) -> None:
+        self.query_one(DayLine).display = typing
+        self.query_one(TimeRule).display = not typing
 
     def tell(self, sentence: str) -> None:
         """Show a message for a while."""

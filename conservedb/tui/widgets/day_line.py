@@ -10,6 +10,7 @@ from textual.message import Message
 from textual.widgets import Input, Static
 
 from conservedb.tui.text import plain, styled
+from conservedb.tui.widgets.line import Line
 
 HINT = "any date: 14 June 1950, 1934-06, 193X, c. 1890. Enter goes there, Esc leaves"
 
@@ -33,7 +34,7 @@ class DayLine(Horizontal):
     def compose(self) -> ComposeResult:
         """A label, the line, a hint."""
         yield Static(styled("as of", "bold $marked"), id="day-label")
-        yield Input(id="day-input")
+        yield Line(id="day-input")
         yield Static(id="day-hint")
 
     def begin(self) -> None:

@@ -16,6 +16,7 @@ from textual.widgets import Input, Static
 from conservedb.tui.asking import Asking
 from conservedb.tui.hits import Group, found_groups, items_of
 from conservedb.tui.text import QUIET, plain, styled
+from conservedb.tui.widgets.line import Line
 from conservedb.tui.widgets.lines import Lines
 
 if TYPE_CHECKING:
@@ -56,7 +57,7 @@ class FindPanel(Vertical):
 
     def compose(self) -> ComposeResult:
         """The line, the count, the list."""
-        yield Input(placeholder=f"Find: {HINT}", id="find-line", select_on_focus=False)
+        yield Line(placeholder=f"Find: {HINT}", id="find-line", select_on_focus=False)
         yield Static(id="found-count")
         yield Lines("found")
 
