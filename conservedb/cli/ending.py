@@ -72,11 +72,14 @@ def tell(failed: Failed, as_json: bool) -> None:
     """Say on stderr what went wrong; with `--json` on stdout, as {"error": ...}."""
     from conservedb.questions.display import escape_json, show
 
-    if as_json:
-        said = {"error": str(failed), **failed.more}
-        print(escape_json(json.dumps(said, ensure_ascii=False, indent=2)))
-    else:
+    if not as_json:
         print(f"conservedb: {show(str(failed))}", file=sys.stderr)
+        return
+    said = {"error": str(failed), **failed.more}
+    try:
+        print(escape_json(json.dumps(said, ensure_ascii=False, indent=2)), flush=True)
+    except BrokenPipeError:
+        leave_quietly()
 
 
 def leave_quietly() -> None:

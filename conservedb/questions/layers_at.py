@@ -62,6 +62,7 @@ def _layer(
     seen = tuple(_seen(look, evidence.seen_by) for look in looks)
     candidates = tuple(evidence.candidates.get(row.id, ()))
     removed = [_removed(taken, evidence.hands) for taken in evidence.removals.get(row.id, ())]
+    removed.sort(key=lambda deed: (deed.date.latest, deed.date.earliest))
     rivals = _rivals(row, evidence)
     mask = possible(own, on.last)
     return Layer(  # type: ignore[misc]

@@ -4,35 +4,23 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Mapping
-from typing import Any
 
 from sqlalchemy import (
     BindParameter,
-    ColumnElement,
     Connection,
-    and_,
     bindparam,
-    case,
     func,
-    literal_column,
     select,
 )
 
 from conservedb.knowledge.layers import Interval
 from conservedb.questions import cautions, evidence, naming
-from conservedb.questions.answers import AsOf, ComponentRow, Deed, ObjectAnswer, PlaceRow
+from conservedb.questions.answers import AsOf, ComponentRow, Deed, ObjectAnswer
 from conservedb.questions.asking import Question, Row, Rows, blank, cited, dated
 from conservedb.questions.evidence import source_of, when
-from conservedb.questions.joint_states import STATEMENTS as _JOINT_STATEMENTS
-from conservedb.questions.joint_states import conditions
 from conservedb.questions.lasting import lasting, object_made, on_day
-from conservedb.questions.states import (
-    certainly_there,
-    mask_at,
-    possibly_there,
-    rests_on_qualified,
-)
-from conservedb.records.layers import layer, layer_candidate
+from conservedb.questions.places_of import STATEMENTS as _PLACE_STATEMENTS
+from conservedb.questions.places_of import places_of
 from conservedb.records.materials import material
 from conservedb.records.objects import bridge, component, whereabouts
 from conservedb.records.places import place
@@ -80,40 +68,6 @@ _BRIDGES = Question(
         bridge.c.component_id.in_(select(component.c.id).where(component.c.object_id == _OBJECT))
     )
 )
-_PLACES = Question(
-    select(
-        place.c.id,
-        place.c.mark,
-        blank(place.c.kind).label("kind"),
-        place.c.component_id,
-        place.c.other_component_id,
-        blank(place.c.name).label("name"),
-        place.c.load_kg,
-    ).where(place.c.object_id == _OBJECT)
-)
-_IN_OBJECT = select(place.c.id).where(place.c.object_id == _OBJECT)
-_SURE = and_(certainly_there(layer.c, _DAY), ~rests_on_qualified(layer.c, mask_at(layer.c, _DAY)))
-
-
-def _how_many(condition: ColumnElement[bool]) -> ColumnElement[int]:
-    return func.sum(case((condition, literal_column("1")), else_=literal_column("0")))
-
-
-_LAYERS = Question(
-    select(
-        layer.c.place_id,
-        _how_many(_SURE).label("certain"),
-        _how_many(possibly_there(layer.c, _DAY)).label("possible"),
-    )
-    .where(layer.c.place_id.in_(_IN_OBJECT))
-    .group_by(layer.c.place_id)
-)
-_CANDIDATES = Question(
-    select(layer_candidate.c.place_id, func.count().label("possible"))
-    .join_from(layer_candidate, layer, layer.c.id == layer_candidate.c.layer_id)
-    .where(layer_candidate.c.place_id.in_(_IN_OBJECT), possibly_there(layer.c, _DAY))
-    .group_by(layer_candidate.c.place_id)
-)
 _EXAMINED = Question(
     select(
         intervention.c.id,
@@ -153,14 +107,11 @@ STATEMENTS = (
     *naming.STATEMENTS,
     _COMPONENTS,
     _BRIDGES,
-    _PLACES,
-    _LAYERS,
-    _CANDIDATES,
+    *_PLACE_STATEMENTS,
     _EXAMINED,
     _EXAMINERS,
     _KEPT,
     *_STATED.questions,
-    *_JOINT_STATEMENTS,
     *cautions.STATEMENTS,
 )
 _OBJECT_MADE = naming.OBJECT.at("made_words")
@@ -175,7 +126,7 @@ def object_on(connection: Connection, number: str, on: AsOf) -> ObjectAnswer:
     owner = naming.find_object(connection, number)
     made = when(owner, _OBJECT_MADE)
     components = _COMPONENTS.all(connection, object=owner.id)
-    components.sort(key=_by_mark)
+    components.sort(key=lambda row: sort_key(row.mark))
     marks = {row.id: row.mark for row in components}
     return ObjectAnswer(
         owner.number,
@@ -189,7 +140,7 @@ def object_on(connection: Connection, number: str, on: AsOf) -> ObjectAnswer:
         cautions.warnings_on(connection, owner.id),
         _last_examined(connection, owner.id, on.last),
         _component_rows(connection, owner.id, components, marks, object_made(made), on.last),
-        _place_rows(connection, owner.id, components, marks, object_made(made), on.last),
+        places_of(connection, owner.id, components, marks, object_made(made), on.last),
         tuple(_STATED.about(connection, object=owner.id)["object", owner.id]),
     )
 
@@ -259,44 +210,3 @@ def _component_row(
         lost,
         evidence.said_flags(flags),
     )
-
-
-def _place_rows(
-    connection: Connection,
-    owner: int,
-    components: Rows,
-    marks: Mapping[int, str],
-    whole: Interval,
-    day: int,
-) -> tuple[PlaceRow, ...]:
-    places = _PLACES.tuples(connection, object=owner)
-    places.sort(key=_by_mark)
-    certain: dict[int, int] = {}
-    unsure: dict[int, int] = {}
-    for at, sure, possible in _LAYERS.tuples(connection, object=owner, day=day):
-        certain[at], unsure[at] = sure, possible - sure
-    for at, possible in _CANDIDATES.tuples(connection, object=owner, day=day):
-        unsure[at] = unsure.get(at, 0) + possible
-    made = {row.id: max(row.made_earliest, whole.earliest) for row in components}
-    joints = [(row[0], row[3], row[4]) for row in places if row[2] == "joint"]
-    standing = conditions(connection, owner, joints, made, whole.earliest, day)
-    return tuple(
-        [
-            PlaceRow(
-                mark,
-                kind,
-                marks.get(component_id, ""),
-                marks.get(other_id, ""),
-                name,
-                certain.get(at, 0),
-                unsure.get(at, 0),
-                standing.get(at, ""),
-                load_kg,
-            )
-            for at, mark, kind, component_id, other_id, name, load_kg in places
-        ]
-    )
-
-
-def _by_mark(row: tuple[Any, ...]) -> str:
-    return sort_key(row[1])

@@ -219,9 +219,20 @@ def actions_of(where: str) -> tuple[Action, ...]:
 
 
 def bindings(where: str) -> list[BindingType]:
-    """Bindings of the actions that belong to exactly this place."""
+    """Bindings of the actions that belong to exactly this place.
+
+    Those of screens come before anything else, so that a key takes effect before the next one
+    is looked at, however fast they come. Letters typed into a line stay letters all the same.
+    Escape first belongs to whatever is open.
+    """
     return [
-        Binding(",".join(action.keys), action.name, action.label, show=False)
+        Binding(
+            ",".join(action.keys),
+            action.name,
+            action.label,
+            show=False,
+            priority=where != "anywhere" and "escape" not in action.keys,
+        )
         for action in ACTIONS
         if action.where == where
     ]

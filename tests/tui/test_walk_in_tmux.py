@@ -61,6 +61,13 @@ class Terminal:
             time.sleep(0.1)
         raise AssertionError(f"never came to show {texts}:\n{self.screen()}")
 
+    def loses(self, text: str) -> None:
+        """Wait until the text has gone (a key after Escape at once would mean Alt and that key)."""
+        end = time.monotonic() + SECONDS
+        while text in self.screen():
+            assert time.monotonic() < end, f"{text} never went"
+            time.sleep(0.1)
+
     def close(self) -> None:
         subprocess.run([*self._tmux, "kill-server"], capture_output=True, check=False)
 
@@ -101,7 +108,9 @@ def test_from_the_start_to_a_joint_in_1950_and_back(terminal: Terminal, tmp_path
     terminal.press("F1")
     terminal.shows("Keys", "Step to the event before")
     terminal.press("Escape")
+    terminal.loses("Step to the event before")
     terminal.press("/")
+    terminal.shows("Find: number")
     terminal.type("urn")
     terminal.shows("urn, left")
     terminal.press("Enter")

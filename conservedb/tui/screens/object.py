@@ -38,8 +38,8 @@ class ObjectScreen(Looking):
     BINDINGS = [  # noqa: RUF012
         *bindings("screens"),
         *bindings("object"),
-        Binding("tab", "panel(1)", show=False),
-        Binding("shift+tab", "panel(-1)", show=False),
+        Binding("tab", "panel(1)", show=False, priority=True),
+        Binding("shift+tab", "panel(-1)", show=False, priority=True),
     ]
     HORIZONTAL_BREAKPOINTS = [(0, "-narrow"), (WIDE, "-wide")]  # noqa: RUF012
     AUTO_FOCUS = "#parts"
@@ -111,7 +111,8 @@ class ObjectScreen(Looking):
     # Actions
 
     def action_panel(self, by: int) -> None:
-        """Go to the next panel, or the one before."""
+        """Go to the next panel, or the one before; a day half typed is left."""
+        self.end_typing()
         here = f"#{self.focused.id}" if self.focused is not None else ""
         index = self.PANELS.index(here) + by if here in self.PANELS else 0
         self._focus_panel(self.PANELS[index % len(self.PANELS)])
