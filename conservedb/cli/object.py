@@ -144,6 +144,10 @@ def object_lines(answer: ObjectAnswer) -> Lines:
 def _add_component(lines: Lines, row: ComponentRow) -> None:
     from conservedb.questions.wording import state_words
 
+    state = state_words(row.state, row.possible)
+    if row.kept_at:
+        apart = f"kept apart at {row.kept_at}, as last recorded"
+        state = apart if row.state == "present" else f"{state}, {apart}"
     lines.add(
         "part",
         f"{row.mark} of {row.parent}" if row.parent else row.mark,
@@ -151,9 +155,8 @@ def _add_component(lines: Lines, row: ComponentRow) -> None:
         row.kind,
         row.material or "material not recorded",
         row.origin,
-        state_words(row.state, row.possible),
+        state,
         row.qualified,
-        f"kept at {row.kept_at}" if row.kept_at else "",
         f"{row.mass_kg:g} kg" if row.mass_kg is not None else "",
         f"crosses {', '.join(row.bridges)}" if row.bridges else "",
         f"known from: {row.known_from}" if row.known_from else "",

@@ -158,9 +158,9 @@ def _add_facts(lines: Lines, layer: Layer) -> None:
 
 def _add_residues(lines: Lines, answer: PlaceAnswer) -> None:
     from conservedb.cli import saying
+    from conservedb.questions.wording import clearing
 
     for residue in answer.residues:
-        cleared = "recorded as not cleared" if residue.cleared == "no" else "clearing not recorded"
         lines.add(
             "possible residue",
             residue.material_name or "agent not recorded",
@@ -168,6 +168,6 @@ def _add_residues(lines: Lines, answer: PlaceAnswer) -> None:
             residue.form,
             saying.dated(residue.date),
             f"intervention {residue.intervention}",
-            cleared,
+            clearing(residue.cleared),
             residue.note,
         )

@@ -26,7 +26,7 @@ class Lines:
 
     def add(self, label: str, *values: str, depth: int = 0) -> None:
         """A line `label: value, value`; further lines of a value stand indented below it."""
-        value = ", ".join(one for one in values if one)
+        value = _one_after_another([one for one in values if one])
         if value:
             margin = _INDENT * depth
             below = f"\n{margin}{_INDENT * 2}"
@@ -40,6 +40,15 @@ class Lines:
 
     def __iter__(self) -> Iterator[str]:
         return iter(self._lines)
+
+
+def _one_after_another(values: list[str]) -> str:
+    """Values with commas between them, except after one that ends a sentence of its own."""
+    joined = ""
+    for value in values:
+        ended = joined.rstrip().endswith((".", "!", "?"))
+        joined += f"{' ' if ended else ', '}{value}" if joined else value
+    return joined
 
 
 def print_lines(lines: Iterable[str]) -> None:

@@ -159,10 +159,10 @@ def _add_layers(lines: Lines, layers: Sequence[UsesLayer]) -> None:
 
 def _add_agents(lines: Lines, agents: Sequence[AgentUse]) -> None:
     from conservedb.cli import saying
+    from conservedb.questions.wording import clearing
     from conservedb.store.keys import sort_key
 
     for use in sorted(agents, key=lambda use: (sort_key(use.object), use.date.latest)):
-        cleared = {"yes": "cleared", "no": "recorded as not cleared"}
         lines.add(
             f"{use.object} {', '.join(use.places)}".strip(),
             use.material or use.material_words or "material not recorded",
@@ -170,6 +170,6 @@ def _add_agents(lines: Lines, agents: Sequence[AgentUse]) -> None:
             use.form,
             saying.dated(use.date),
             f"intervention {use.intervention}",
-            cleared.get(use.cleared, "clearing not recorded"),
+            clearing(use.cleared),
             depth=1,
         )

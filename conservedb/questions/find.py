@@ -1,7 +1,7 @@
 """Finding anything by the start of what it is called: numbers, marks, names, papers.
 
 What is typed is compared as folded text with ranges of an index, so that every character in
-it is data. What is called exactly so comes first.
+it is data. What is called exactly so comes first. Of titles of objects every word counts.
 """
 
 from __future__ import annotations
@@ -133,10 +133,27 @@ _BY_KIND: tuple[tuple[str, tuple[Question, ...]], ...] = (
         (_named(source, source.c.citation_folded, source.c.ref, source.c.citation),),
     ),
 )
+_IN_TITLE = Question(
+    select(
+        object_.c.title_folded.label("found"),
+        object_.c.number.label("object"),
+        literal_column("''").label("mark"),
+        blank(object_.c.title).label("label"),
+        blank(object_.c.kind).label("detail"),
+    )
+    .where(object_.c.title_folded.like(bindparam("within"), escape="\\"))
+    .order_by(object_.c.number_sort)
+    .limit(_MOST)
+)
+"""Objects with a later word of the title that begins so ("winds" in "The Four Winds").
+
+It reads every title; there are hundreds of layers to an object, so these are few.
+"""
 _SOURCE_REF = _named(source, source.c.ref, source.c.ref, source.c.citation)
 _ON_OBJECT = (("place", _on_object(place)), ("component", _on_object(component)))
 STATEMENTS = (
     *(question for _, questions in _BY_KIND for question in questions),
+    _IN_TITLE,
     _SOURCE_REF,
     *(question for _, question in _ON_OBJECT),
 )
@@ -179,6 +196,8 @@ def _found(
         for question in questions:
             rows = question.all(connection, **_range(typed), most=limit)
             yield from ((kind, row, row.found == typed) for row in rows)
+    for row in _IN_TITLE.all(connection, within=f"% {_literally(typed)}%", most=limit):
+        yield "object", row, False
     for ref in dict.fromkeys((written, written.upper(), written.lower())):
         rows = _SOURCE_REF.all(connection, **_range(ref), most=limit)
         yield from (("source", row, row.found == ref) for row in rows)
@@ -186,3 +205,8 @@ def _found(
 
 def _range(start: str) -> dict[str, str]:
     return {"first": start, "last": start + _BEYOND}
+
+
+def _literally(text: str) -> str:
+    """Text in which the signs that LIKE would obey stand for themselves."""
+    return text.replace("\\", "\\\\").replace("%", "\\%").replace("_", "\\_")

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from conservedb.questions.asking import Row, Rows
-from conservedb.questions.wording import listed
+from conservedb.questions.wording import clearing, listed
 
 _DONE = {
     "examine": "examined",
@@ -88,11 +88,8 @@ def used(row: Row) -> str:
     if row.dwell_min is not None:
         how.append(f"{row.dwell_min:g} min")
     words = ", ".join(word for word in (row.material or "agent not recorded", *how) if word)
-    cleared = {"yes": "cleared", "no": "recorded as not cleared"}.get(
-        row.cleared, "clearing not recorded"
-    )
     by = f" ({row.cleared_how})" if row.cleared_how else ""
-    return f"used: {words}; {cleared}{by}"
+    return f"used: {words}; {clearing(row.cleared)}{by}"
 
 
 def looked(result: str, side: str, names: Sequence[str]) -> str:

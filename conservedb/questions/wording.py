@@ -54,3 +54,9 @@ def cited(source: Source | None) -> str:
 def last_seen_words(seen: Seen | None) -> str:
     """When something was last seen; that nobody is on record as having looked is said too."""
     return f"last seen {seen.date.said}" if seen else "no sighting on record"
+
+
+def clearing(words: str) -> str:
+    """Whether an agent was cleared, as recorded; free words are passed on, not judged."""
+    known = {"": "clearing not recorded", "yes": "cleared", "no": "recorded as not cleared"}
+    return known.get(words.strip().lower(), f"clearing recorded as: {words}")

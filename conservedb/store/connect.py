@@ -24,6 +24,7 @@ _PRAGMAS = (
     "PRAGMA cell_size_check=ON",
     "PRAGMA mmap_size=0",
     "PRAGMA synchronous=FULL",
+    "PRAGMA temp_store=MEMORY",
 )
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from textual.content import Content
 
 from conservedb.questions.answers import Fixing, PlaceAnswer
+from conservedb.questions.wording import clearing
 from conservedb.tui import wording
 from conservedb.tui.hatching import SHAFTS, SUBSTRATE
 from conservedb.tui.text import QUIET, STRONG, UNSURE, joined, plain, styled, two_ends
@@ -64,7 +65,7 @@ def residue_items(answer: PlaceAnswer, width: int) -> list[Item]:
             ),
             ", ",
         )
-        cleared = "not cleared" if residue.cleared == "no" else "clearing not recorded"
+        cleared = clearing(residue.cleared)
         how = plain(", ".join(one for one in (residue.form, residue.date.said) if one), QUIET)
         line = two_ends(joined((name, how), "  "), plain(cleared, UNSURE), width)
         items.append(Item(f"residue:{residue.ref}", always(line)))

@@ -52,6 +52,11 @@ def test_the_exact_comes_first(connection: Connection) -> None:
     assert found(connection, "glue") == ["material glue", "material glue"]  # two that bear it
 
 
+def test_every_word_of_a_title_counts(connection: Connection) -> None:
+    assert "object Q.10 Plain box" in found(connection, "box")
+    assert found(connection, "bo%") == []
+
+
 def test_the_limit_leaves_room_for_every_kind(connection: Connection) -> None:
     kinds = {hit.kind for hit in find(connection, "l", limit=3)}
     assert len(found(connection, "l", 3)) == 3
