@@ -46,6 +46,8 @@ class Asking(Screen[ScreenResultType]):
         refuse = otherwise or self.refuse
 
         def work() -> None:
+            if turn != self._turns[slot]:
+                return  # outdated before its turn came: spare the database
             try:
                 answer = question()
             except Unanswered as problem:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 
+from conservedb.dates import describe_flags
 from conservedb.questions.answers import (
     ComponentRow,
     Deed,
@@ -25,6 +26,14 @@ Fact = tuple[str, str]
 """A label and a value; without a value it is left out, without a label it goes on from above."""
 
 
+COVERS = {
+    "whole": "over the whole",
+    "part": "over a part",
+    "spots": "in spots",
+    "unknown": "coverage not known",
+}
+
+
 def layer_facts(layer: Layer) -> Iterator[Fact]:
     """A layer: what it is, how it came and went, who saw it, how sure that is."""
     yield "state", _layer_state(layer)
@@ -36,9 +45,13 @@ def layer_facts(layer: Layer) -> Iterator[Fact]:
     yield "class", layer.material_class
     yield "role", layer.role or "not recorded"
     yield "where", _where(layer)
-    yield "laid", _deed(layer.laid, wording.LAID.get(layer.origin, ""))
-    yield "laid between", wording.bounds_words(layer.laid.date)
-    yield "concentration", _of(layer.concentration, layer.carrier)
+    verb = wording.LAID.get(layer.origin, "")
+    yield "laid", f"{verb} {layer.laid.date.said}, {hands(layer.laid.people)}".strip()
+    yield "that is", wording.bounds_words(layer.laid.date)
+    yield "how", _of(layer.laid.kind, layer.laid.technique)
+    yield "from", _papers(layer.laid)
+    yield "concentration", layer.concentration
+    yield "carrier", layer.carrier
     yield "dry then", layer.dry or "not recorded"
     for deed in layer.removed:
         yield "removal", wording.removal_words(deed)
@@ -52,7 +65,8 @@ def layer_facts(layer: Layer) -> Iterator[Fact]:
     yield "significance", _by(_significance(layer.significance), layer.significance_by)
     yield from _rivals(layer.rivals)
     for source in layer.sources:
-        yield "source", wording.source_or_not(source)
+        if source != layer.laid.source:
+            yield "source", wording.source_or_not(source)
     yield "note", layer.note
 
 
@@ -118,7 +132,8 @@ def object_facts(answer: ObjectAnswer) -> Iterator[Fact]:
     yield "made", _recorded(answer.made) or "not recorded"
     yield "whereabouts", answer.whereabouts or "not recorded"
     if answer.last_examined is not None:
-        yield "examined", _deed(answer.last_examined, "")
+        yield "examined", wording.examined_words(answer.last_examined)
+        yield "", _papers(answer.last_examined)
     yield "parts", f"{len(answer.components)}, with {len(answer.places)} locations"
     yield from _rivals(answer.rivals)
     yield "note", answer.note
@@ -130,7 +145,7 @@ def event_facts(row: HistoryRow) -> Iterator[Fact]:
     yield "date", row.date.said
     if row.date.recorded:
         yield "between", wording.bounds_words(row.date)
-        yield "", wording.flag_words(row.date)
+        yield "", describe_flags(row.date.flags)
     yield "by", hands(row.people)
     for detail in row.detail:
         yield "", detail
@@ -164,22 +179,16 @@ def warning_facts(warning: Warning_) -> Iterator[Fact]:
 
 
 def _layer_state(layer: Layer) -> str:
-    remarks = [wording.layer_state(layer), *wording.remarks(layer)]
+    remarks = [wording.layer_state(layer), *(words for words, _ in wording.remarks(layer))]
     return "; ".join(remarks)
 
 
 def _where(layer: Layer) -> str:
     zone = {"": "", "face": "on the face", "edge": "at the edge", "core": "in the core"}
     side = f"side {layer.side}" if layer.side else ""
-    covers = f"covers {layer.coverage}" if layer.coverage else ""
-    order = f"order in the build-up {layer.stack}" if layer.stack is not None else ""
+    covers = COVERS.get(layer.coverage, layer.coverage)
+    order = f"place {layer.stack} in the build-up" if layer.stack is not None else ""
     return ", ".join(one for one in (zone.get(layer.zone, layer.zone), side, covers, order) if one)
-
-
-def _deed(deed: Deed, verb: str) -> str:
-    words = f"{verb} {deed.date.said}, {hands(deed.people)}".strip()
-    kind = _of(deed.kind, deed.technique)
-    return "; ".join(one for one in (words, kind, _papers(deed)) if one)
 
 
 def _papers(deed: Deed) -> str:
@@ -232,4 +241,5 @@ def details_of(record: Record, place: PlaceAnswer | None) -> tuple[str, Iterator
         case ComponentRow():
             return f"{record.mark}  {record.name}", part_facts(record)
     assert place is not None
-    return f"{record.component}  {record.name}", side_facts(record, place)
+    where = f"{place.place}, side {record.side}" if record.side else place.place
+    return f"{where}: {record.component} {record.name}".strip(), side_facts(record, place)

@@ -22,6 +22,13 @@ KINDS = (
     ("person", "People"),
     ("source", "Papers and pictures"),
 )
+NO_SCREEN = {
+    "material": "a material has no screen yet; list where it lies with: conservedb uses",
+    "person": "a person has no screen yet; open an object to read who did what",
+    "source": "a paper has no screen yet; open an object to read what it says",
+}
+"""What to say to somebody who opens what has no screen."""
+
 NUMBER_WIDTH = 12
 MARK_WIDTH = 5
 

@@ -89,7 +89,7 @@ def frame_of(answer: PlaceAnswer, shown: Sequence[Layer], width: int, *, compact
     frame = Frame(tuple(zones), tuple(crossing[:MOST_SHAFTS]), width)
     if compact and frame.room >= ONE_LINE:
         longest = max((_name(layer).cell_length for layer in shown), default=0)
-        return replace(frame, names=min(longest, frame.room * 2 // 5))
+        return replace(frame, names=min(longest, frame.room * 3 // 10))
     return replace(frame, width=min(width, frame.left + WIDEST))
 
 
@@ -235,7 +235,7 @@ def _band_words(layer: Layer, frame: Frame) -> list[Content]:
         lines = [two_ends(name, state, room), came]
     else:
         lines = [name, state, came]
-    lines += [plain(remark, UNSURE) for remark in wording.remarks(layer)]
+    lines += [plain(words, UNSURE if doubt else QUIET) for words, doubt in wording.remarks(layer)]
     return [line.truncate(room, ellipsis=True) for line in lines]
 
 

@@ -73,9 +73,7 @@ def residue_items(answer: PlaceAnswer, width: int) -> list[Item]:
 
 
 def left_out(answer: PlaceAnswer, *, show_gone: bool) -> list[Item]:
-    """How many layers and fixings are kept out of the drawing, and the key that shows them."""
-    if show_gone:
-        return []
+    """How many layers and fixings are gone or not yet there, and the key that shows them."""
     things = [wording.standing(one) for one in answer.layers]
     things += [one.state for one in answer.fixings]
     counts = [
@@ -85,5 +83,6 @@ def left_out(answer: PlaceAnswer, *, show_gone: bool) -> list[Item]:
     ]
     if not counts:
         return []
-    line = plain(f"not drawn: {', '.join(counts)} (g shows them)", QUIET)
+    way = "drawn too: {} (g hides them)" if show_gone else "not drawn: {} (g shows them)"
+    line = plain(way.format(", ".join(counts)), QUIET)
     return [line_item("left-out", EMPTY_LINE, line)]

@@ -12,7 +12,7 @@ QUIET = "$quiet"
 STRONG = "bold"
 WARNING = "$hazard"
 UNSURE = "$unsure"
-CERTAIN = ""
+CERTAIN = ""  # calm: only what is out of the ordinary has a colour
 ACCENT = "$marked"
 
 LONGEST_LINE = 600

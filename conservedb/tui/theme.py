@@ -44,7 +44,7 @@ LINE = "#3a4249"
 OWN = {**GROUNDS, **INKS, **HATCHES, "line": LINE}
 
 IN_ANSI = {
-    **dict.fromkeys(("resting", "cursor"), "ansi_bright_black"),
+    **dict.fromkeys(("resting", "cursor"), "ansi_default"),
     "quiet": "ansi_default",
     "hazard": "ansi_red",
     "unsure": "ansi_yellow",

@@ -4,12 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from conservedb.dates import civil, describe_flags, is_known
+from conservedb.dates import civil, is_known
 from conservedb.questions.answers import (
     AsOf,
     Deed,
     Fixing,
-    Held,
     JointCondition,
     Layer,
     Person,
@@ -143,36 +142,43 @@ def laid_words(layer: Layer) -> str:
         came = f"{came}, {names(layer.laid.people)}"
     taken = [one for one in layer.removed if one.extent != "attempted"]
     if layer.state in ("gone", "reduced") and taken:
-        verb = "went" if layer.state == "gone" else "reduced"
+        verb = "removed" if taken[-1].intervention else "lost"
+        verb = verb if layer.state == "gone" else f"in part {verb}"
         by = f", {names(taken[-1].people)}" if taken[-1].intervention else ""
         came = f"{came}; {verb} {taken[-1].date.said}{by}"
     return came
 
 
-def remarks(layer: Layer) -> list[str]:
-    """What must be said at a glance: doubt about state, place or date; remains; a span."""
-    words = [possible_words(layer)]
+def remarks(layer: Layer) -> list[tuple[str, bool]]:
+    """What must be said at a glance beside name and state, each with whether it is a doubt."""
+    split = layer.remains.removeprefix("possibly ")
+    perhaps = "possibly " if layer.remains != split else ""
+    remains = f"{perhaps}older than an opening; {REMAINS.get(split, split)}" if split else ""
+    places = ""
     if layer.candidates and standing(layer) == "uncertain":
-        words.append(f"recorded for {' or '.join(layer.candidates)}: where, {UNSURE}")
-    if layer.remains:
-        split = layer.remains.removeprefix("possibly ")
-        perhaps = "possibly " if layer.remains != split else ""
-        words.append(f"{perhaps}older than an opening; {REMAINS.get(split, split)}")
-    if layer.held is not None:
-        words.append(held_words(layer.held, layer.origin))
-    words.append(layer.qualified)
-    return [one for one in words if one]
+        places = f"recorded for {' or '.join(layer.candidates)}: where, {UNSURE}"
+    said = (
+        (possible_words(layer), True),
+        (places, True),
+        (remains, bool(perhaps) or split not in ("A", "B", "both")),
+        (held_words(layer), False),
+        (layer.qualified, True),
+    )
+    return [one for one in said if one[0]]
 
 
-def held_words(held: Held, origin: str) -> str:
-    """States over a span of days."""
+def held_words(layer: Layer) -> str:
+    """States over a span of days; "" where one held throughout, as the state says already."""
+    held = layer.held
+    if held is None or len({*held.throughout, *held.at_some_time, *held.possibly}) < 2:
+        return ""
     shares = (
         ("throughout", held.throughout),
         ("at some time", tuple(s for s in held.at_some_time if s not in held.throughout)),
         ("possibly", tuple(s for s in held.possibly if s not in held.at_some_time)),
     )
     return "; ".join(
-        f"{share} {' and '.join(state_word(state, origin) for state in states)}"
+        f"{share} {' and '.join(state_word(state, layer.origin) for state in states)}"
         for share, states in shares
         if states
     )
@@ -185,15 +191,14 @@ def made_words(made: When) -> str:
 
 def removal_words(deed: Deed) -> str:
     """How a layer, or part of it, went."""
-    extent = {"part": "partly removed", "attempted": "removal attempted"}.get(
-        deed.extent, "removed"
-    )
+    said = {"part": "partly removed", "attempted": "removal attempted"}.get(deed.extent, "removed")
     if not deed.intervention:
-        extent = f"ended ({deed.cause})" if deed.cause else "ended, cause not recorded"
+        said = "partly lost" if deed.extent == "part" else "lost"
+        said = f"{said} ({deed.cause or 'cause not recorded'})"
     side = f" on side {deed.side}" if deed.side else ""
     by = f", {hands(deed.people)}" if deed.intervention else ""
     cause = f", {deed.cause}" if deed.cause and deed.intervention else ""
-    return f"{extent}{side} {deed.date.said}{by}{cause}"
+    return f"{said}{side} {deed.date.said}{by}{cause}"
 
 
 def seen_words(seen: Seen) -> str:
@@ -202,11 +207,6 @@ def seen_words(seen: Seen) -> str:
     side = f" on side {seen.side}" if seen.side else ""
     by = f", {hands(seen.people)}" if seen.people else ""
     return f"{result}{side} {seen.date.said}{by}"
-
-
-def flag_words(when: When) -> str:
-    """ "date approximate", "date uncertain", both, or ""."""
-    return f"date {describe_flags(when.flags)}" if when.flags else ""
 
 
 def condition_words(condition: JointCondition | None) -> str:
@@ -236,7 +236,7 @@ def place_counts(row: PlaceRow) -> str:
     "3, 1?" is three layers in place and one not established.
     """
     if row.condition in RESTLESS:
-        return {"uncertain": "open?"}.get(row.condition, row.condition)
+        return {"uncertain": "in doubt"}.get(row.condition, row.condition)
     counts = [str(row.certain)] if row.certain or not row.uncertain else []
     if row.uncertain:
         counts.append(f"{row.uncertain}?")

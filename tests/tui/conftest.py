@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import asyncio
 import contextlib
 from collections.abc import AsyncIterator, Callable
 from contextlib import asynccontextmanager
@@ -39,11 +40,12 @@ def screen_text(app: App[None]) -> str:
 
 
 async def settle(pilot: Pilot[None]) -> None:
-    """Until every question is answered and shown."""
+    """Until every question is answered and shown; an answer may lead to another question."""
     for _ in range(3):
-        await pilot.pause(0.01)
+        await asyncio.sleep(0.004)
         await pilot.app.workers.wait_for_complete()
-        await pilot.pause()
+    await pilot.pause(0.01)
+    await pilot.pause()
 
 
 async def press(pilot: Pilot[None], *keys: str) -> None:

@@ -7,12 +7,14 @@ from pathlib import Path
 from threading import Event
 
 import pytest
+from textual import events
 from textual.worker import WorkerFailed
 
 import conservedb.tui
 from conservedb.questions.answers import AsOf, PlaceAnswer, StartAnswer
 from conservedb.tui.reading import Database, Unanswered
 from conservedb.tui.screens.object import ObjectScreen
+from conservedb.tui.widgets.line import Line
 from tests.tui.canned import Canned
 from tests.tui.conftest import press, screen_text, settle, sitting, type_in
 
@@ -168,3 +170,24 @@ async def test_enter_before_the_answer_opens_what_is_found_then() -> None:
         await pilot.press("J", "1", "4", "enter")
         await settle(pilot)
         assert "J14  joint" in screen_text(pilot.app)
+
+
+def test_a_line_obeys_its_keys_itself() -> None:
+    """Keys bound to actions would be overtaken by letters typed after them."""
+    assert {"backspace", "delete", "enter", "left", "home"} <= set(Line.ACTIONS_OF_KEYS)
+
+
+async def test_letters_typed_after_a_key_come_after_it() -> None:
+    async with sitting(mark="J14") as pilot:
+        for key in ("d", "1", "9", "x", "backspace", "5", "0", "enter"):
+            pilot.app.post_message(events.Key(key, key if len(key) == 1 else None))
+        await settle(pilot)
+        assert "as of 1950" in screen_text(pilot.app)
+
+
+async def test_a_span_that_holds_today_is_not_today() -> None:
+    async with sitting(mark="J14") as pilot:
+        await pilot.press("d")
+        await type_in(pilot, "2026-11")
+        await press(pilot, "enter")
+        assert "as of 2026-11" in screen_text(pilot.app)

@@ -56,7 +56,7 @@ def check(pilot: Pilot[None], text: str) -> None:
 
 
 ALL = (*NASTY, *MORE)
-BATCHES = [" ¦ ".join(ALL[start::2]) for start in range(2)]
+BATCHES = [" ¦ ".join(text[:700] for text in ALL[start::2]) for start in range(2)]
 
 
 @pytest.mark.parametrize("text", BATCHES, ids=range(2))
@@ -91,7 +91,9 @@ async def walk_through(text: str) -> None:
         await press(pilot, "escape")
         for where in ("#summary", "#section", "#history", "#parts", "#heading"):
             await pilot.click(where, offset=(8, 0))
-        await press(pilot)
+            await press(pilot)
+            if len(pilot.app.screen_stack) > 2:  # a click on the line under the cursor opens it
+                await press(pilot, "escape")
         assert pilot.app.is_running
 
 

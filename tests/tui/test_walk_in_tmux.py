@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import shlex
-import shutil
 import subprocess
 import sys
 import time
@@ -14,10 +13,7 @@ import pytest
 
 from conservedb.demo.build import load
 
-pytestmark = [
-    pytest.mark.campaign,
-    pytest.mark.skipif(shutil.which("tmux") is None, reason="tmux is not installed"),
-]
+pytestmark = pytest.mark.campaign
 RUN = (
     "import sys; from pathlib import Path; from conservedb.tui import run;"
     " sys.exit(run(Path(sys.argv[1])))"

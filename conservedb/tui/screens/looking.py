@@ -52,7 +52,9 @@ class Looking(Asking[None]):
     @property
     def is_today(self) -> bool:
         """Whether the asked day is today."""
-        return self.on is not None and self.today is not None and self.on.last >= self.today.last
+        if self.on is None or self.today is None:
+            return False
+        return (self.on.first, self.on.last) == (self.today.first, self.today.last)
 
     def look(self, words: str) -> None:
         """Show another day, in words or EDTF; "" is today."""
@@ -174,7 +176,7 @@ class Looking(Asking[None]):
         """The time rule again, and the panel that was in use."""
         if self.typing:
             self._swap_rule(typing=False)
-            (self._before_typing or self.query_one(Parts)).focus()
+            self.set_focus(self._before_typing or self.query_one(Parts))
 
     @property
     def typing(self) -> bool:

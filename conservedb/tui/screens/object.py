@@ -12,6 +12,7 @@ from conservedb.dates import is_known, iso
 from conservedb.questions.answers import Hit
 from conservedb.tui import details
 from conservedb.tui.actions import bindings
+from conservedb.tui.hits import NO_SCREEN
 from conservedb.tui.screens.find import FindSheet
 from conservedb.tui.screens.looking import Looking
 from conservedb.tui.screens.sheet import FactSheet, legend_sheet
@@ -191,7 +192,7 @@ class ObjectScreen(Looking):
         elif hit.object:
             self.app.switch_screen(ObjectScreen(self.reading, hit.object, hit.mark))
         else:
-            self.tell(f"{hit.label} has no screen yet")
+            self.tell(NO_SCREEN.get(hit.kind, "this cannot be opened"))
 
     def _step(self, by: int, end: str) -> None:
         day = self.query_one(TimeRule).next_tick(by, own=True)
@@ -206,7 +207,7 @@ class ObjectScreen(Looking):
 
     def _focus_panel(self, panel: str) -> None:
         self._share_aside(details=panel == "#section")
-        self.query_one(panel).focus()
+        self.set_focus(self.query_one(panel))
 
     def _share_aside(self, *, details: bool) -> None:
         self.query_one(Aside).turn_to(details=details, both=self.size.width >= WIDE)

@@ -42,8 +42,8 @@ class Sheet(ModalScreen[None]):
     def compose(self) -> ComposeResult:
         """A framed text that scrolls."""
         with Vertical(id="sheet") as sheet:
-            sheet.border_title = plain(f" {self._title} ")
-            sheet.border_subtitle = plain(" Esc closes ")
+            sheet.border_title = plain(self._title)
+            sheet.border_subtitle = plain("Esc closes")
             yield self.body()
 
     def body(self) -> Lines:

@@ -10,19 +10,16 @@ from textual.widgets import Static
 
 from conservedb.tui.actions import bindings
 from conservedb.tui.asking import Asking
+from conservedb.tui.hits import NO_SCREEN, start_groups
 from conservedb.tui.text import QUIET, STRONG, joined, plain, styled, two_ends
 from conservedb.tui.widgets.find_panel import FindPanel
 from conservedb.tui.widgets.key_line import KeyLine
 
 if TYPE_CHECKING:
-    from conservedb.questions.answers import Hit, StartAnswer
+    from conservedb.questions.answers import StartAnswer
     from conservedb.tui.reading import Reading
 
-NO_SCREEN = {
-    "material": "a material has no screen yet; list where it lies with: conservedb uses",
-    "person": "a person has no screen yet; open an object to read who did what",
-    "source": "a paper has no screen yet; open an object to read what it says",
-}
+WIDEST = 112  # as in the style sheet
 
 
 class StartScreen(Asking[None]):
@@ -77,11 +74,15 @@ class StartScreen(Asking[None]):
 
     @on(FindPanel.Opened)
     def _open(self, event: FindPanel.Opened) -> None:
-        open_hit(self, self.reading, event.hit)
+        hit = event.hit
+        if not hit.object:
+            self.tell(NO_SCREEN.get(hit.kind, "this cannot be opened"))
+            return
+        from conservedb.tui.screens.object import ObjectScreen
+
+        self.app.push_screen(ObjectScreen(self.reading, hit.object, hit.mark))
 
     def _show_start(self, answer: StartAnswer) -> None:
-        from conservedb.tui.hits import start_groups
-
         self._counts = ", ".join(f"{number} {what}" for what, number in answer.counts.items())
         self._notice("; ".join(self.reading.remarks()))
         self._show_masthead()
@@ -94,18 +95,8 @@ class StartScreen(Asking[None]):
 
     def _show_masthead(self) -> None:
         left = joined((styled("conservedb", STRONG), plain(self.reading.name)), "  ")
-        room = max(self.size.width - 4, 1)
+        room = max(min(self.size.width - 4, WIDEST), 1)
         counts = plain(self._counts, QUIET).truncate(
             max(room - left.cell_length - 2, 0), ellipsis=True
         )
         self.query_one("#masthead", Static).update(two_ends(left, counts, room))
-
-
-def open_hit(screen: StartScreen, reading: Reading, hit: Hit) -> None:
-    """Open the object of a hit at that part or place; say so where there is no screen for it."""
-    if not hit.object:
-        screen.tell(NO_SCREEN.get(hit.kind, "this cannot be opened"))
-        return
-    from conservedb.tui.screens.object import ObjectScreen
-
-    screen.app.push_screen(ObjectScreen(reading, hit.object, hit.mark))

@@ -42,12 +42,12 @@ class DayLine(Horizontal):
         line = self.query_one(Input)
         line.value = ""
         self._hint(HINT)
-        line.focus()
+        self.screen.set_focus(line)
 
     def refuse(self, sentence: str) -> None:
         """Say why those words are no day; they stay, to be mended."""
         self.query_one("#day-hint", Static).update(plain(sentence, "$hazard"))
-        self.query_one(Input).focus()
+        self.screen.set_focus(self.query_one(Input))
 
     def _hint(self, words: str) -> None:
         self.query_one("#day-hint", Static).update(plain(words, "$quiet"))

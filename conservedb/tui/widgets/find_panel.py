@@ -58,7 +58,8 @@ class FindPanel(Vertical):
     def compose(self) -> ComposeResult:
         """The line, the count, the list."""
         yield Line(placeholder=f"Find: {HINT}", id="find-line", select_on_focus=False)
-        yield Static(id="found-count")
+        hint = "two letters or more; Esc leaves" if self.nearest else ""
+        yield Static(plain(hint, QUIET), id="found-count")
         yield Lines("found")
 
     @property
@@ -98,7 +99,7 @@ class FindPanel(Vertical):
     def clear(self) -> None:
         """Forget what was typed."""
         self.line.value = ""
-        self.line.focus()
+        self.screen.set_focus(self.line)
 
     @on(Input.Changed, "#find-line")
     def _typed(self, event: Input.Changed) -> None:
@@ -143,11 +144,11 @@ class FindPanel(Vertical):
         """Down leads from the line into the list, up from its top back to the line."""
         found = self.query_one("#found", Lines)
         if self.line.has_focus and event.key in ("down", "pagedown"):
-            found.focus()
+            self.screen.set_focus(found)
         elif self.line.has_focus and event.key == "escape" and self.line.value:
             self.line.value = ""
         elif found.has_focus and event.key == "up" and found.at_first:
-            self.line.focus()
+            self.screen.set_focus(self.line)
         else:
             return
         event.stop()

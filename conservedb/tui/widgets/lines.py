@@ -10,7 +10,7 @@ from itertools import accumulate
 from textual.binding import Binding
 from textual.content import Content
 from textual.events import Click, Resize
-from textual.geometry import Region, Size
+from textual.geometry import Size
 from textual.message import Message
 from textual.reactive import reactive
 from textual.scroll_view import ScrollView
@@ -20,7 +20,7 @@ from textual.visual import Visual
 from conservedb.tui.text import ACCENT, joined, plain
 
 EMPTY = Content("")
-MARKER = "▌"
+MARKER, RESTING = "▌", "▏"
 
 
 Drawer = Callable[[int], Sequence[Content]]
@@ -124,7 +124,7 @@ class Lines(ScrollView, can_focus=True):
         if found is None:
             self.scroll_to(y=0, animate=False)
         else:
-            self.call_after_refresh(self._bring_into_view)
+            self.call_after_refresh(self._bring_into_view, centre=True)
 
     def go_to(self, key: str) -> None:
         """Put the cursor on the entry of this key, if it is there."""
@@ -196,7 +196,7 @@ class Lines(ScrollView, can_focus=True):
         row = line - self._starts[index]
         content = drawn[row] if row < len(drawn) else EMPTY
         if gutter:
-            mark = MARKER if here and self.has_focus else " "
+            mark = (MARKER if self.has_focus else RESTING) if here else " "
             content = joined((plain(f"{mark} ", ACCENT), content))
         style = self.get_visual_style("lines--cursor") if here else self.visual_style
         content = content.truncate(width, ellipsis=True)
@@ -220,7 +220,7 @@ class Lines(ScrollView, can_focus=True):
         if self.current is not None:
             self.post_message(self.Moved(self, self.current.key))
 
-    def _bring_into_view(self) -> None:
+    def _bring_into_view(self, *, centre: bool = False) -> None:
         if self.current is None:
             return
         top = self._starts[self.cursor]
@@ -229,9 +229,12 @@ class Lines(ScrollView, can_focus=True):
             above -= 1
         if above == 0:
             top = 0  # a heading above the first entry comes into view with it
-        height = self._starts[self.cursor + 1] - top
-        self.scroll_to_region(
-            Region(0, top, self.size.width, min(height, max(self.size.height, 1))),
-            animate=False,
-            force=True,
-        )
+        bottom, view, seen_from = self._starts[self.cursor + 1], self.size.height, self.scroll_y
+        if seen_from <= top and bottom <= seen_from + view:
+            return
+        if centre:
+            self.scroll_to(y=max((top + bottom - view) // 2, 0), animate=False, force=True)
+        elif top < seen_from or bottom - top > view:
+            self.scroll_to(y=top, animate=False, force=True)
+        else:
+            self.scroll_to(y=bottom - view, animate=False, force=True)

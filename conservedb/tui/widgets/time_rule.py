@@ -15,6 +15,7 @@ from textual.widget import Widget
 from conservedb.dates import civil, day_number
 from conservedb.questions.answers import AsOf
 from conservedb.tui.text import ACCENT, QUIET, STRONG, joined, plain, styled
+from conservedb.tui.widgets.lines import MARKER
 from conservedb.tui.wording import as_of_words
 
 DECADE = 10
@@ -113,7 +114,7 @@ class TimeRule(Widget, can_focus=True):
 
     @property
     def _start_label(self) -> str:
-        return f" {_year(self.first)} "
+        return f"{MARKER if self.has_focus else ' '}{_year(self.first)} "
 
     @property
     def _left(self) -> int:
@@ -164,7 +165,7 @@ class TimeRule(Widget, can_focus=True):
             for day in days:
                 year = _year(day)
                 at = self._left + self._column(day) - len(year) // 2
-                if day == self.first or at < 0 or at + len(year) > width:
+                if year == _year(self.first) or at < 0 or at + len(year) > width:
                     continue
                 if all(at >= stop or at + len(year) <= begin for begin, stop in taken):
                     placed[at] = plain(year, style if style == QUIET else "")
