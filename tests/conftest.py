@@ -34,3 +34,8 @@ def new_database(_empty: Path, tmp_path: Path) -> Callable[[str], Engine]:
         return engine
 
     return make
+
+
+def pytest_addoption(parser: pytest.Parser) -> None:
+    """`--update-screens` keeps the text of the screens anew (see tests/tui)."""
+    parser.addoption("--update-screens", action="store_true", help="keep the screens anew")

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import asyncio
-import contextlib
 from collections.abc import AsyncIterator, Callable
 from contextlib import asynccontextmanager
 from pathlib import Path
@@ -87,12 +86,7 @@ def same_screen(request: pytest.FixtureRequest) -> Callable[[Pilot[None], str], 
         text = screen_text(pilot.app)
         if request.config.getoption("--update-screens", default=False):
             path.write_text(text, encoding="utf-8")
-        assert path.is_file(), f"no {path.name} yet: run pytest tests/tui --update-screens"
+        assert path.is_file(), f"no {path.name} yet: run pytest --update-screens"
         assert text == path.read_text(encoding="utf-8"), f"{path.name} differs"
 
     return check
-
-
-def pytest_addoption(parser: pytest.Parser) -> None:
-    with contextlib.suppress(ValueError):
-        parser.addoption("--update-screens", action="store_true", help="keep the screens anew")
