@@ -2,16 +2,23 @@
 
 from __future__ import annotations
 
-from conservedb.dates import OPEN_START, UNKNOWN_END, UNKNOWN_START
+from conservedb.dates import NEVER, OPEN_START, UNKNOWN_END, UNKNOWN_START
 from conservedb.knowledge.narrowing import Interval
 
 _NO_START = max(OPEN_START, UNKNOWN_START)
 
 
 def happened(
-    earliest: int, latest: int, flags: int, recorded: int, floor: int = OPEN_START
+    earliest: int,
+    latest: int,
+    flags: int,
+    recorded: int,
+    floor: int = OPEN_START,
+    entered: int = NEVER,
 ) -> Interval:
     """The days on which a recorded event can lie.
+
+    A limit that contradicts the date itself closes nothing: the date stays as wide as it is.
 
     Args:
         earliest, latest, flags: as the words of date say.
@@ -19,9 +26,12 @@ def happened(
             unknown latest day cannot lie after it.
         floor: the earliest making of what bears it; an open or unknown earliest day cannot
             lie before it.
+        entered: the day on which the record was made; no part of an event lies after it.
     """
-    if latest >= UNKNOWN_END:
-        latest = max(recorded, earliest)
-    if earliest <= _NO_START and floor > earliest:
-        earliest = min(floor, latest)
+    if latest >= UNKNOWN_END and recorded >= earliest:
+        latest = recorded
+    if latest > entered >= earliest:
+        latest = entered
+    if earliest <= _NO_START and earliest < floor <= latest:
+        earliest = floor
     return Interval(earliest, latest, flags)

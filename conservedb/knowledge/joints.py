@@ -15,6 +15,7 @@ PARTINGS = ("opened", "failed")
 class JointEvent(NamedTuple):
     """A joint was "closed" or "opened", was found "moving", or "failed".
 
+    Where nobody wrote down which of them it was, `kind` is "": then each is possible.
     `step` orders events of the same interval; `ref` is for whoever asks, and not looked at.
     """
 
@@ -46,6 +47,8 @@ def condition(events: Sequence[JointEvent], day: int) -> Condition:
     """
     last = [event for event in events if _may_be_last(event, events, day)]
     kinds = {event.kind for event in last}
+    if "" in kinds:
+        kinds.update(CONDITIONS[1:])
     none_yet = all(event.when.latest > day for event in events)
     if none_yet:
         kinds.add(NOT_RECORDED)

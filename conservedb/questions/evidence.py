@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Mapping, Sequence
+from functools import cache
 
 from sqlalchemy import ColumnElement, Connection, Table, func, select
 
@@ -56,8 +57,14 @@ def interval(date: When, floor: int, ceiling: int | None, entered: str) -> Inter
     elif ceiling is not None and ceiling < UNKNOWN_END:
         recorded = ceiling
     else:
-        recorded = from_iso(entered[:10])
-    return happened(date.earliest, date.latest, date.flags, recorded, floor)
+        recorded = day_entered(entered)
+    return happened(date.earliest, date.latest, date.flags, recorded, floor, day_entered(entered))
+
+
+@cache
+def day_entered(entered: str) -> int:
+    """The day on which a record was entered, from its ISO text."""
+    return from_iso(entered[:10])
 
 
 def people_of(link: Table, owners: Selection) -> Question:

@@ -8,10 +8,11 @@ from typing import Any
 
 from sqlalchemy import Connection, bindparam, case, func, select
 
-from conservedb.dates import UNKNOWN_END, from_iso
+from conservedb.dates import UNKNOWN_END
 from conservedb.knowledge.dating import happened
 from conservedb.knowledge.joints import NOT_RECORDED, JointEvent, condition
 from conservedb.questions.asking import Question
+from conservedb.questions.evidence import day_entered
 from conservedb.records.places import joint_event, place
 from conservedb.records.sources import source
 from conservedb.records.treatments import intervention
@@ -87,5 +88,6 @@ def known_event(event: Event, floor: int) -> JointEvent:
     recorded = latest
     if latest >= UNKNOWN_END:
         known = source_latest is not None and source_latest < UNKNOWN_END
-        recorded = source_latest if known else from_iso(entered[:10])
-    return JointEvent(kind or "", happened(earliest, latest, flags, recorded, floor), step)
+        recorded = source_latest if known else day_entered(entered)
+    when = happened(earliest, latest, flags, recorded, floor, day_entered(entered))
+    return JointEvent(kind or "", when, step)

@@ -4,13 +4,20 @@ from __future__ import annotations
 
 import datetime
 from collections import defaultdict
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from functools import cache
 from typing import NamedTuple
 
 from sqlalchemy import Connection, bindparam, select
 
-from conservedb.dates import OPEN_START, UNKNOWN_END, day_number, iso
+from conservedb.dates import (
+    NEVER,
+    OPEN_START,
+    UNKNOWN_END,
+    UNKNOWN_START,
+    day_number,
+    iso,
+)
 from conservedb.knowledge.dating import happened
 from conservedb.knowledge.layers import (
     Bounds,
@@ -47,6 +54,7 @@ class Existence(NamedTuple):
 
 
 _NEVER_LOST: dict[str, Interval] = {}
+_NO_START = max(OPEN_START, UNKNOWN_START)
 
 
 @cache
@@ -83,7 +91,8 @@ class Chronology:
         earliest, latest, flags, source, recorded, entered = self._rows["intervention"][
             intervention_id
         ]
-        return happened(earliest, latest, flags, self._cap(source, entered, recorded))
+        cap = self._cap(source, entered, recorded)
+        return happened(earliest, latest, flags, cap, entered=_day(entered))
 
     def existence(self, place_id: int, object_id: int) -> Existence:
         """Since when what bears a place exists, and what of it was lost."""
@@ -93,16 +102,19 @@ class Chronology:
         return known
 
     def made(self, component_id: int) -> int:
-        """The earliest day on which a component can have been made; OPEN_START where unknown."""
+        """The earliest day on which a component can have been made, else its object."""
         row = self._rows["component"].get(component_id)
-        return row[0] if row else OPEN_START
+        if row is None:
+            return OPEN_START
+        return int(row[0]) if row[0] > _NO_START else self._object_made(row[6])
 
     def lost(self, component_id: int) -> Interval | None:
         """When a component was lost; None where no loss is recorded."""
         row = self._rows["component"].get(component_id)
         if row is None or row[4] == "blank":
             return None
-        return happened(row[1], row[2], row[3], _day(row[5]), row[0])
+        entered = _day(row[5])
+        return happened(row[1], row[2], row[3], entered, row[0], entered)
 
     def _work_out_existence(self, place_id: int, object_id: int) -> Existence:
         kind, first, second = self._rows["place"].get(place_id, (None, None, None))
@@ -157,25 +169,23 @@ class Chronology:
                 "intervention"
             ][deed]
             cap = self._cap(source or deed_source, deed_entered, recorded)
+            entered = deed_entered
         else:
             cap = self._cap(source, entered)
-        return happened(earliest, latest, flags, cap, floor)
+        return happened(earliest, latest, flags, cap, floor, _day(entered))
 
     def _bounds_of(self, layer_id: int, row: Row) -> LayerBounds | Contradiction:
-        place, side = row[1], row[9]
-        lost, two_sided = _NEVER_LOST, False
-        if place is not None:
-            existence = self.existence(place, row[0])
-            floor, lost, two_sided = existence.floor, existence.lost, existence.two_sided
-        else:
-            floor = self._floor(layer_id, row)
-        removed = self._removals.get(layer_id, ())
+        came = self._came(row, self._floor(layer_id, row))
+        removed = [
+            (record, removal)
+            for record, event in self._removals.get(layer_id, ())
+            for removal in self._taken(event)
+        ]
         looked = self._sightings.get(layer_id, ())
-        if side and two_sided and not _tells_of_both(side, removed, looked):
-            lost, two_sided = {"": lost[side]} if side in lost else _NEVER_LOST, False
+        lost, two_sided = self._losses(layer_id, row, came)
         facts = LayerFacts(
-            self._came(row, floor),
-            [self._removal(r) for _, r in removed],
+            came,
+            [removal for _, removal in removed],
             [self._sighting(s) for _, s in looked],
             lost,
             two_sided,
@@ -189,14 +199,57 @@ class Chronology:
                 culprit = (removed if table == "removal" else looked)[problem.event.key][0]
             return Contradiction(layer_id, table, culprit, problem.reason)
 
-    def _removal(self, row: Row) -> Removal:
+    def _losses(
+        self, layer_id: int, row: Row, came: Interval
+    ) -> tuple[Mapping[str, Interval], bool]:
+        """What was lost of what bears a layer, and whether its two sides go each its own way."""
+        place, side = row[1], row[9]
+        if place is None:
+            return self._losses_of_candidates(layer_id, row), False
+        existence = self.existence(place, row[0])
+        lost, two_sided = existence.lost, existence.two_sided
+        if not two_sided:
+            return lost, False
+        if side and not _tells_of_both(
+            side, self._removals.get(layer_id, ()), self._sightings.get(layer_id, ())
+        ):
+            return ({"": lost[side]} if side in lost else _NEVER_LOST), False
+        before = [s for s, loss in lost.items() if loss.latest < came.earliest]
+        if len(before) == 1:  # that side was lost already: it lies on the other alone
+            other = "B" if before == ["A"] else "A"
+            return ({"": lost[other]} if other in lost else _NEVER_LOST), False
+        return lost, True
+
+    def _losses_of_candidates(self, layer_id: int, row: Row) -> Mapping[str, Interval]:
+        """It went with its bearer, if that is one of those lost; for certain if all were."""
+        losses: list[Interval] = []
+        places = self._candidates.get(layer_id, ())
+        for place in places:
+            existence = self.existence(place, row[0])
+            sides = existence.lost
+            if len(sides) == (2 if existence.two_sided else 1):
+                whole = sides.values()
+                losses.append(
+                    Interval(max(i.earliest for i in whole), max(i.latest for i in whole))
+                )
+        if not losses:
+            return _NEVER_LOST
+        latest = max(i.latest for i in losses) if len(losses) == len(places) else NEVER
+        return {"": Interval(min(i.earliest for i in losses), latest)}
+
+    def _taken(self, row: Row) -> list[Removal]:
+        """A removal; where its extent is not recorded, all, a part or nothing may have gone."""
         _, earliest, latest, flags, derived, deed, extent, side, source, entered = row
         when = self._dated(earliest, latest, flags, derived, deed, source, entered)
-        return Removal(when, extent or "attempted", side or "")
+        if extent is not None:
+            return [Removal(when, extent, side or "")]
+        perhaps = Interval(when.earliest, NEVER, when.flags)
+        return [Removal(perhaps, "part", side or ""), Removal(perhaps, "all", side or "")]
 
     def _sighting(self, row: Row) -> Sighting:
         _, earliest, latest, flags, result, side, source, entered = row
-        when = happened(earliest, latest, flags, self._cap(source, entered))
+        cap = self._cap(source, entered)
+        when = happened(earliest, latest, flags, cap, entered=_day(entered))
         return Sighting(when, result or "not accessible", side or "")
 
 

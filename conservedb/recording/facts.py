@@ -20,6 +20,7 @@ FIELDS: dict[str, tuple[str, ...]] = {
         "lost_flags",
         "lost_derived",
         "entered",
+        "object_id",
     ),
     "source": ("date_latest",),
     "place": ("kind", "component_id", "other_component_id"),

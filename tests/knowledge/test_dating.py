@@ -7,7 +7,7 @@ import datetime
 from hypothesis import given
 from hypothesis import strategies as st
 
-from conservedb.dates import APPROXIMATE, OPEN_START, read
+from conservedb.dates import APPROXIMATE, OPEN_END, OPEN_START, read
 from conservedb.knowledge.dating import happened
 
 
@@ -46,12 +46,21 @@ def test_an_unknown_making_leaves_the_start_open() -> None:
     assert closed("before 1899", OPEN_START) == (OPEN_START, day("1898-12-31"))
 
 
-def test_a_making_after_the_end_never_turns_the_interval_round() -> None:
-    assert closed("by 1700") == (day("1700-12-31"), day("1700-12-31"))
+def test_a_making_after_the_end_sharpens_nothing() -> None:
+    assert closed("by 1700") == (OPEN_START, day("1700-12-31"))
 
 
-def test_a_date_after_its_record_is_kept() -> None:
-    assert closed("after 1995") == (day("1996-01-01"), day("1996-01-01"))
+def test_a_record_before_the_start_sharpens_nothing() -> None:
+    assert closed("after 1995") == (day("1996-01-01"), OPEN_END)
+
+
+def test_nothing_entered_lies_in_the_future() -> None:
+    found, entered = read("1990s"), day("1995-06-01")
+    when = happened(found.earliest, found.latest, found.flags, RECORDED, MADE, entered)
+    assert when[:2] == (day("1990-01-01"), entered)
+    found = read("2030")
+    when = happened(found.earliest, found.latest, found.flags, RECORDED, MADE, entered)
+    assert when[:2] == (day("2030-01-01"), day("2030-12-31"))
 
 
 @given(st.sampled_from(["1934~", "c. 1890", "1951/..", "before 1899", "", "193X"]))
