@@ -2,23 +2,23 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from operator import itemgetter
 
 from sqlalchemy import Connection, select
 
 from conservedb.dates import OPEN_START, iso
 from conservedb.exchange.columns import Values
-from conservedb.exchange.record import Record
 from conservedb.exchange.stored import links_of
-from conservedb.exchange.subject import Subject
 from conservedb.exchange.subjects import BY_NAME, SUBJECTS
 from conservedb.exchange.taking import Taking
 from conservedb.knowledge.layers import Interval, LayerBounds
 from conservedb.recording.bounds import Chronology, Contradiction
-from conservedb.recording.facts import FIELDS, Facts
+from conservedb.recording.facts import FIELDS, Facts, Row
 
 _TABLES = {subject.table.name: subject for subject in SUBJECTS}
 _MEND = "mend whichever date is wrong"
+_MEND_OR_SIDE = f"{_MEND}, or name the side of the joint on which it lies"
 
 
 class Ordering:
@@ -49,7 +49,7 @@ class Ordering:
         self.bounds = {}
         for layer_id, worked_out in chronology.layers():
             if isinstance(worked_out, Contradiction):
-                self._contradiction(worked_out)
+                self._contradiction(worked_out, facts)
             else:
                 self.bounds[layer_id] = worked_out
         return len(self._taking.faults) > before
@@ -93,68 +93,119 @@ class Ordering:
         return found
 
     def _deeds(self, facts: Facts, chronology: Chronology) -> None:
-        """Deeds on components certainly not yet made, or certainly lost."""
-        subject = BY_NAME["interventions"]
-        for record in self._taking.records.get("interventions", {}).values():
-            if record.bad or record.id not in facts.rows["intervention"]:
+        """Deeds and joint events on parts certainly not yet made, or certainly lost.
+
+        Those that the database holds are looked at too, where a part, place or object of the
+        folder changes under them.
+        """
+        for deed in facts.rows["intervention"]:
+            if not self._concerned("interventions", deed):
                 continue
-            when = chronology.deed(record.id)
-            components = [c for (c,) in self._listed(subject, record, "components")]
-            for (place,) in self._listed(subject, record, "places"):
-                row = facts.rows["place"].get(place)
-                components += [c for c in row[1:] if c is not None] if row else []
-            for component in dict.fromkeys(components):
-                reason = self._absence(chronology, component, when)
-                if reason and not record.bad:
-                    self._taking.charge(subject, record, "date", "", reason, _MEND)
+            when = chronology.deed(deed)
+            components = [c for (c,) in self._listed("interventions", deed, "components")]
+            reasons = [self._absence(chronology, [c], when) for c in components]
+            for (place,) in self._listed("interventions", deed, "places"):
+                bearers = _bearers(facts.rows["place"].get(place))
+                reasons.append(self._absence(chronology, bearers, when))
+                components += bearers
+            self._blame("interventions", deed, components, next(filter(None, reasons), ""))
         events = BY_NAME["joint_events"]
+        dated = events.position["date_earliest"]
         for record in self._taking.records.get("joint_events", {}).values():
-            if not record.bad and record.values[events.position["date_derived"]] != "blank":
-                self._joint_event(events, record, facts, chronology)
-
-    def _listed(self, subject: Subject, record: Record, name: str) -> list[Values]:
-        """The items of a list: those of the row, else those that the database keeps."""
-        if name in record.links or record.new:
-            return record.links.get(name, [])
-        column = next(column for column in subject.lists if column.name == name)
-        return links_of(self._connection, subject, column, record.id)
-
-    def _joint_event(
-        self, subject: Subject, record: Record, facts: Facts, chronology: Chronology
-    ) -> None:
-        first = subject.position["date_earliest"]
-        when = Interval(*record.values[first : first + 3])
-        row = facts.rows["place"].get(record.values[subject.position["place_id"]])
-        for component in row[1:] if row else ():
-            reason = self._absence(chronology, component, when) if component else ""
-            if reason and not record.bad:
-                self._taking.charge(subject, record, "date", "", reason, _MEND)
-
-    def _absence(self, chronology: Chronology, component: int, when: Interval) -> str:
-        """Why an event cannot have touched a component; "" where it can."""
-        made, lost = chronology.made(component), chronology.lost(component)
-        name = self._taking.keys.name_of("components", component)
-        if made > OPEN_START and when.latest < made:
-            return f"lies before {name} was made (not before {iso(made)})"
-        if lost is not None and when.earliest > lost.latest:
-            return f"lies after {name} was lost (not after {iso(lost.latest)})"
-        return ""
+            if record.bad or record.values[events.position["date_derived"]] == "blank":
+                continue
+            when = Interval(*record.values[dated : dated + 3])
+            bearers = _bearers(facts.rows["place"].get(record.values[events.position["place_id"]]))
+            reason = self._absence(chronology, bearers, when)
+            self._blame("joint_events", record.id, bearers, reason)
 
     def _arrivals(self, facts: Facts, chronology: Chronology) -> None:
         """Layers that came before what bears them, or after it was lost."""
-        subject = BY_NAME["layers"]
-        for record in self._taking.records.get("layers", {}).values():
-            place = facts.rows["layer"].get(record.id, (None, None))[1]
-            row = facts.rows["place"].get(place) if place is not None else None
-            if record.bad or row is None:
+        for layer, row in facts.rows["layer"].items():
+            if not self._concerned("layers", layer):
                 continue
-            came = chronology.came(record.id)
-            for component in row[1:]:
-                reason = self._absence(chronology, component, came) if component else ""
-                if reason and not record.bad:
-                    self._taking.charge(subject, record, "date", "", f"this layer {reason}", _MEND)
+            places = facts.candidates.get(layer, ()) if row[1] is None else (row[1],)
+            bearers = [_bearers(facts.rows["place"].get(place), row[9]) for place in places]
+            came = chronology.came(layer)
+            reasons = [
+                next(filter(None, (self._absence(chronology, [p], came) for p in parts)), "")
+                for parts in bearers
+            ]
+            if reasons and all(reasons):
+                parts = [part for some in bearers for part in some]
+                remedy = _MEND_OR_SIDE if len(parts) > 1 and not row[9] else _MEND
+                self._blame("layers", layer, parts, f"this layer {reasons[0]}", remedy)
 
-    def _contradiction(self, found: Contradiction) -> None:
+    def _absence(self, chronology: Chronology, parts: list[int], when: Interval) -> str:
+        """Why an event cannot have touched these parts (the sides of a joint); "" where it can.
+
+        It needs all of them made, and one of them not lost.
+        """
+        name_of = self._taking.keys.name_of
+        losses = []
+        for part in parts:
+            made, lost = chronology.made(part), chronology.lost(part)
+            if made > OPEN_START and when.latest < made:
+                name = name_of("components", part)
+                return f"lies before {name} was made (not before {iso(made)})"
+            if lost is not None and when.earliest > lost.latest:
+                losses.append((part, lost))
+        if not parts or len(losses) < len(parts):
+            return ""
+        part, lost = losses[0]
+        name = name_of("components", part)
+        return f"lies after {name} was lost (not after {iso(lost.latest)})"
+
+    def _concerned(self, name: str, record_id: int) -> bool:
+        """Whether a record is of the folder, or hangs on something the folder changes."""
+        record = self._taking.records.get(name, {}).get(record_id)
+        if record is not None:
+            return not record.bad
+        return any(
+            record.changed and not record.bad
+            for above in ("objects", "components", "places")
+            for record in self._taking.records.get(above, {}).values()
+        )
+
+    def _listed(self, name: str, record_id: int, column_name: str) -> list[Values]:
+        """The items of a list: those of the row, else those that the database keeps."""
+        subject = BY_NAME[name]
+        record = self._taking.records.get(name, {}).get(record_id)
+        if record is not None and (column_name in record.links or record.new):
+            return record.links.get(column_name, [])
+        column = next(column for column in subject.lists if column.name == column_name)
+        return links_of(self._connection, subject, column, record_id)
+
+    def _blame(
+        self, name: str, record_id: int, parts: list[int], reason: str, remedy: str = ""
+    ) -> None:
+        """Charge the row itself, or the change to a part of the object that it hangs on."""
+        if not reason:
+            return
+        record = self._taking.records.get(name, {}).get(record_id)
+        if record is not None:
+            if not record.bad:
+                self._taking.charge(BY_NAME[name], record, "date", "", reason, remedy or _MEND)
+            return
+        what = f"{BY_NAME[name].singular} {self._taking.keys.name_of(name, record_id)}"
+        self._charge_change(f"with this change {what} is impossible: it {reason}", parts)
+
+    def _charge_change(self, reason: str, parts: Iterable[int]) -> None:
+        """Charge the changed component, else the changed place or object, under a record."""
+        wanted = set(parts)
+        changed = [
+            (subject, record)
+            for subject, records in self._taking.present()
+            for record in records.values()
+            if record.changed and not record.bad
+        ]
+        for names in (("components",), ("places", "objects")):
+            for subject, record in changed:
+                if subject.name in names and (subject.name != "components" or record.id in wanted):
+                    self._taking.charge(subject, record, "", "", reason, _MEND)
+                    return
+
+    def _contradiction(self, found: Contradiction, facts: Facts) -> None:
         """Charge the culprit, or whichever row of the folder has a part in it."""
         for table, record_id in ((found.table, found.id), ("layer", found.layer_id)):
             subject = _TABLES[table]
@@ -170,13 +221,45 @@ class Ordering:
                 if record.values[place] == found.layer_id and not record.bad:
                     self._taking.charge(subject, record, "date", "", found.reason, _MEND)
                     return
-        self._charge_what_was_changed(found)
+        self._charge_what_was_changed(found, facts)
 
-    def _charge_what_was_changed(self, found: Contradiction) -> None:
+    def _charge_what_was_changed(self, found: Contradiction, facts: Facts) -> None:
         """The order broke because a row above the layer (its deed, part or source) changed."""
+        above = _above(found.layer_id, facts)
+        label = self._taking.keys.name_of("layers", found.layer_id)
+        reason = f"with this change layer {label} is impossible: {found.reason}"
         for subject, records in self._taking.present():
             for record in records.values():
-                if record.changed and not record.bad:
-                    label = self._taking.keys.name_of("layers", found.layer_id)
-                    reason = f"with this change layer {label} is impossible: {found.reason}"
+                if record.changed and not record.bad and (subject.name, record.id) in above:
                     self._taking.charge(subject, record, "", "", reason, _MEND)
+
+
+def _bearers(row: Row | None, side: str | None = None) -> list[int]:
+    """The components that bear a place, or the one on a side of it."""
+    if row is None:
+        return []
+    _, first, second = row
+    if side is not None:
+        first, second = (second or first, None) if side == "B" else (first, None)
+    return [component for component in (first, second) if component is not None]
+
+
+def _above(layer: int, facts: Facts) -> set[tuple[str, int]]:
+    """Every record, by file and id, on whose dates the bounds of a layer rest."""
+    rows = facts.rows
+    row = rows["layer"][layer]
+    found: set[tuple[str, int | None]] = {("objects", row[0]), ("sources", row[7])}
+    deeds = [row[6]]
+    for name, deed, source in (("removal", 5, 8), ("sighting", None, 6)):
+        for event in rows[name].values():
+            if event[0] == layer:
+                found.add(("sources", event[source]))
+                deeds += [event[deed]] if deed is not None else []
+    for deed in deeds:
+        found.add(("interventions", deed))
+        if deed in rows["intervention"]:
+            found.add(("sources", rows["intervention"][deed][3]))
+    for place in facts.candidates.get(layer, ()) if row[1] is None else (row[1],):
+        found.add(("places", place))
+        found.update(("components", part) for part in _bearers(rows["place"].get(place)))
+    return {(name, record) for name, record in found if record is not None}

@@ -182,7 +182,7 @@ class Chronology:
             for removal in self._taken(event)
         ]
         looked = self._sightings.get(layer_id, ())
-        lost, two_sided = self._losses(layer_id, row, came)
+        lost, two_sided = self._losses(layer_id, row)
         facts = LayerFacts(
             came,
             [removal for _, removal in removed],
@@ -199,9 +199,7 @@ class Chronology:
                 culprit = (removed if table == "removal" else looked)[problem.event.key][0]
             return Contradiction(layer_id, table, culprit, problem.reason)
 
-    def _losses(
-        self, layer_id: int, row: Row, came: Interval
-    ) -> tuple[Mapping[str, Interval], bool]:
+    def _losses(self, layer_id: int, row: Row) -> tuple[Mapping[str, Interval], bool]:
         """What was lost of what bears a layer, and whether its two sides go each its own way."""
         place, side = row[1], row[9]
         if place is None:
@@ -214,10 +212,6 @@ class Chronology:
             side, self._removals.get(layer_id, ()), self._sightings.get(layer_id, ())
         ):
             return ({"": lost[side]} if side in lost else _NEVER_LOST), False
-        before = [s for s, loss in lost.items() if loss.latest < came.earliest]
-        if len(before) == 1:  # that side was lost already: it lies on the other alone
-            other = "B" if before == ["A"] else "A"
-            return ({"": lost[other]} if other in lost else _NEVER_LOST), False
         return lost, True
 
     def _losses_of_candidates(self, layer_id: int, row: Row) -> Mapping[str, Interval]:

@@ -157,6 +157,57 @@ def test_a_later_folder_may_remove_what_an_earlier_laid(
     assert [iso(day) for day in bounds] == ["2012-01-01", "2012-12-31"]
 
 
+def test_a_part_lost_later_is_held_against_what_is_on_record(
+    new_database: Make, put: Callable[..., Path]
+) -> None:
+    engine = new_database("a.db")
+    take(engine, put(interventions="object,ref,date,components\nN.1,i1,1967,B1\n"))
+    lost = put("b", only=True, components="object,mark,lost\nN.1,B1,1900\n")
+    (fault,) = said(take(engine, lost))
+    assert fault.startswith(
+        "components.csv, line 2: with this change intervention i1 is impossible: it lies after B1"
+    )
+
+
+def test_one_broken_order_charges_only_what_it_rests_on(
+    new_database: Make, put: Callable[..., Path]
+) -> None:
+    engine = new_database("a.db")
+    take(engine, put())
+    folder = put(
+        "b",
+        only=True,
+        interventions="object,ref,date\nN.1,i1,1995\n",
+        people="name,role\nEva Moor,mason\n",
+        places="object,mark,name\nN.1,S1,rim\n",
+    )
+    report = take(engine, folder, update=True, keep_good=True)
+    assert {c.file: c.refused for c in report.counts} == {
+        "interventions.csv": 1,
+        "people.csv": 0,
+        "places.csv": 0,
+    }
+
+
+def test_work_goes_on_where_one_side_was_lost(new_database: Make, put: Callable[..., Path]) -> None:
+    engine = new_database("a.db")
+    components = "object,mark,made,lost\nN.1,B1,,\nN.1,B2,1868,1900\n"
+    layers = "object,place,ref,date,side\nN.1,J1,l1,1950,A\nN.1,S1,l2,,\n"
+    report = take(engine, put(components=components, layers=layers))
+    assert report.written, said(report)
+    bounds = row(engine, "SELECT came_from, gone_to FROM layer WHERE ref = 'l1'")
+    assert [iso(day) for day in bounds] == ["1950-01-01", "1989-12-31"]
+
+
+def test_a_removal_of_unrecorded_extent_leaves_all_open(
+    new_database: Make, put: Callable[..., Path]
+) -> None:
+    engine = new_database("a.db")
+    take(engine, put(removals="object,ref,layer,date,extent\nN.1,r1,l1,1989,\n"))
+    bounds = row(engine, "SELECT reduced_from, gone_from, gone_to FROM layer WHERE ref = 'l1'")
+    assert [iso(day) for day in bounds] == ["1989-01-01", "1989-01-01", None]
+
+
 FAULTS: dict[str, tuple[Tables, str]] = {
     "an alias that two bear": (
         {"interventions": "object,ref,people\nN.1,i1,E.M.\n"},
@@ -178,8 +229,26 @@ FAULTS: dict[str, tuple[Tables, str]] = {
         "interventions.csv, line 2, column date: lies before B2 was made (not before 1868-01-01)",
     ),
     "a deed after its part was lost": (
-        {"components": "object,mark,lost\nN.1,B1,1900\nN.1,B2,\n"},
+        {
+            "components": "object,mark,lost\nN.1,B1,1900\nN.1,B2,\n",
+            "interventions": "object,ref,date,components\nN.1,i1,1967,B1\n",
+        },
         "interventions.csv, line 2, column date: lies after B1 was lost (not after 1900-12-31)",
+    ),
+    "a deed on a joint of which both sides were lost": (
+        {"components": "object,mark,lost\nN.1,B1,1900\nN.1,B2,1901\n"},
+        "interventions.csv, line 2, column date: lies after B1 was lost (not after 1900-12-31)",
+    ),
+    "a layer at places that were all lost": (
+        {
+            "components": "object,mark,lost\nN.1,B1,1900\nN.1,B2,1901\n",
+            "layers": "object,place,ref,date\nN.1,J1;S1,l1,1950\nN.1,S1,l2,1850\n",
+        },
+        "layers.csv, line 2, column date: this layer lies after B1 was lost",
+    ),
+    "a layer before its object": (
+        {"layers": "object,place,ref,date\nN.1,J1,l1,1967\nN.1,S1,l2,1700\n"},
+        "layers.csv, line 3, column date: this layer lies before B1 was made (not before 1741",
     ),
     "a layer before its joint": (
         {"layers": "object,place,ref,date\nN.1,J1,l1,1800\nN.1,S1,l2,\n"},
