@@ -72,7 +72,8 @@ class Checking:
                     "other_component",
                     self._taking.keys.name_of("components", values[other]),
                     "only a joint has a second side",
-                    "write kind joint, or blank the cell",
+                    "write kind joint, or blank the cell (a second side that the database has"
+                    " already stays: a blank cell never erases)",
                 )
 
     def _circles(

@@ -282,7 +282,14 @@ class ListColumn:
 
     def parse(self, cell: str, keys: Keys) -> list[Values]:
         """One tuple of link fields per item; the same item twice counts once."""
-        return list(dict.fromkeys(self.parse_item(item, keys) for item in cells.split_list(cell)))
+        items = []
+        for item in cells.split_list(cell):
+            try:
+                items.append(self.parse_item(item, keys))
+            except CellProblem as problem:
+                reason, remedy = problem.reason, problem.remedy
+                raise CellProblem(reason, remedy, self.name, cells.unescape(item)) from problem
+        return list(dict.fromkeys(items))
 
     def show(self, rows: list[Values], keys: Keys) -> str:
         """The cell for these link rows, in their order."""

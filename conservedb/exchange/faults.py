@@ -6,10 +6,13 @@ from dataclasses import dataclass
 
 
 class CellProblem(ValueError):
-    """A cell cannot be taken as it stands; `column` names it where that is not evident."""
+    """A cell cannot be taken as it stands.
 
-    def __init__(self, reason: str, remedy: str, column: str = "") -> None:
-        self.reason, self.remedy, self.column = reason, remedy, column
+    `column` and `value` name the culprit where it is not the whole cell that was read.
+    """
+
+    def __init__(self, reason: str, remedy: str, column: str = "", value: str = "") -> None:
+        self.reason, self.remedy, self.column, self.value = reason, remedy, column, value
         super().__init__(f"{reason}; {remedy}")
 
 

@@ -12,6 +12,9 @@ from conservedb.exchange.faults import Fault
 from conservedb.exchange.subject import Subject
 from conservedb.exchange.subjects import BY_NAME
 
+LONGEST_CELL = 10_000_000
+csv.field_size_limit(LONGEST_CELL)
+
 
 class _Reader(Protocol):
     """What `csv.reader` gives."""
@@ -56,7 +59,9 @@ def read_folder(folder: Path, encoding: str) -> tuple[list[Table], list[Fault], 
     Returns:
         The tables in the order of `SUBJECTS`; faults of the folder; notices.
     """
-    faults, notices, found = [], [], {}
+    faults: list[Fault] = []
+    notices: list[Fault] = []
+    found: dict[str, Path] = {}
     for path in sorted(folder.iterdir()):
         name = path.name.lower()
         if not path.is_file() or not name.endswith(".csv"):
@@ -66,6 +71,9 @@ def read_folder(folder: Path, encoding: str) -> tuple[list[Table], list[Fault], 
             faults.append(
                 Fault(path.name, 0, "", "", "is no file of this program", f"name it one of {known}")
             )
+        elif name[:-4] in found:
+            reason = f"is a second {name} beside {found[name[:-4]].name}"
+            faults.append(Fault(path.name, 0, "", "", reason, "put their rows into one file"))
         else:
             found[name[:-4]] = path
     tables = [
@@ -83,16 +91,22 @@ def read_folder(folder: Path, encoding: str) -> tuple[list[Table], list[Fault], 
 def read_table(path: Path, subject: Subject, encoding: str) -> Table:
     """Read one file; whatever is wrong with it becomes a fault, never an exception."""
     table = Table(subject)
-    text = path.read_bytes().decode(encoding, "surrogateescape")
-    text = text.removeprefix("\ufeff")
+    try:
+        text = path.read_bytes().decode(encoding, "surrogateescape").removeprefix("\ufeff")
+    except UnicodeDecodeError as problem:
+        table.fault(0, f"is not {encoding.upper()} text ({problem.reason})", _ENCODING)
+        return table
     table.lines = list(io.StringIO(text, newline=""))
     reader = csv.reader(iter(table.lines), strict=True)
     suspicious = "\0" in text or not _encodable(text)
-    _read_header(reader, table, encoding)
-    if table.faults:
-        table.malformed = [Row(2, len(table.lines), [])] if len(table.lines) > 1 else []
-        return table
-    _read_rows(reader, table, suspicious, encoding)
+    if _read_header(reader, table, encoding):
+        _read_rows(reader, table, suspicious, encoding)
+        if any(fault.row <= 1 for fault in table.faults):  # the first line is at fault
+            table.malformed += table.rows
+            table.rows = []
+    else:
+        filled = [line for line in table.lines[1:] if line.strip()]
+        table.malformed = [Row(2, len(table.lines), [])] if filled else []
     return table
 
 
@@ -104,20 +118,36 @@ def _encodable(text: str) -> bool:
     return True
 
 
-def _read_header(reader: _Reader, table: Table, encoding: str) -> None:
+_ENCODING = "save the file as UTF-8, or name its encoding, for example: --encoding cp1252"
+
+
+def _read_header(reader: _Reader, table: Table, encoding: str) -> bool:
+    """Read the names of the columns; False where they cannot be told apart."""
+    if "\0" in "".join(table.lines[:1]):
+        remedy = "save the file as UTF-8, or import it with --encoding utf-16"
+        table.fault(1, "the first line holds NUL characters, as UTF-16 text does", remedy)
+        return False
+    if not _encodable("".join(table.lines[:1])):
+        table.fault(1, f"the first line is not {encoding.upper()} text", _ENCODING)
+        return False
     try:
         table.headers = [header.strip().lower() for header in next(reader)]
     except StopIteration:
         table.fault(0, "is empty", "the first line must hold the names of the columns")
-        return
+        return False
     except csv.Error as problem:
         table.fault(1, f"the first line cannot be read ({problem})", "mend its quotation marks")
-        return
+        return False
+    while table.headers and not table.headers[-1]:  # spreadsheets leave commas at the end
+        table.headers.pop()
+    if not table.headers:
+        table.fault(0, "names no columns", "the first line must hold the names of the columns")
+        return False
     known = set(table.subject.headers)
     for sign, name in ((";", "semicolons"), ("\t", "tabs")):
         if len(table.headers) == 1 and sign in table.headers[0]:
             table.fault(1, f"its columns are separated by {name}", "save it with commas")
-            return
+            return False
     for header in table.headers:
         if header not in known:
             table.fault(
@@ -134,6 +164,7 @@ def _read_header(reader: _Reader, table: Table, encoding: str) -> None:
     for header in (*(("object",) if table.subject.in_object else ()), *needed):
         if header not in table.headers:
             table.fault(1, f"column {header} is missing", "every row needs its key")
+    return True
 
 
 def _read_rows(reader: _Reader, table: Table, suspicious: bool, encoding: str) -> None:
@@ -149,6 +180,8 @@ def _read_rows(reader: _Reader, table: Table, suspicious: bool, encoding: str) -
             if not _read_on(table, first, reader.line_num, str(problem)):
                 return
             continue
+        while len(cells) > width and not cells[-1].strip():
+            cells.pop()
         row = Row(first, reader.line_num, cells)
         if len(cells) == width:
             if suspicious and not _clean(table, row, encoding):
@@ -175,6 +208,9 @@ def _read_on(table: Table, first: int, last: int, problem: str) -> bool:
         )
         return True
     table.malformed.append(Row(first, len(table.lines), []))
+    if "field limit" in problem:
+        table.fault(first, f"a cell is longer than {LONGEST_CELL:,} characters", "shorten it")
+        return False
     table.fault(
         first,
         f"a quotation mark opened here is never closed, so that lines {first} to"
@@ -193,7 +229,7 @@ def _clean(table: Table, row: Row, encoding: str) -> bool:
             table.fault(
                 row.first,
                 f"is not {encoding.upper()} text",
-                "save the file as UTF-8, or name its encoding: --encoding cp1252",
+                _ENCODING,
                 header,
                 cell.encode("utf-8", "replace").decode(),
             )

@@ -133,7 +133,7 @@ def _report(
     refused: Path | None,
 ) -> ImportReport:
     counts = tuple(_count(taking, table, kept) for table in taking.tables)
-    ordered = sorted(taking.faults, key=lambda fault: (fault.file, fault.row))
+    ordered = sorted(taking.faults, key=lambda fault: (fault.row > 1, fault.file, fault.row))
     return ImportReport(
         kept,
         counts,

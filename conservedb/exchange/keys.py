@@ -16,6 +16,10 @@ from conservedb.records import materials, people
 from conservedb.reference.words import AMBIGUOUS
 from conservedb.store.keys import fold
 
+_OR_BLANK = dict.fromkeys(
+    ("people", "sources", "materials", "material_classes", "components", "places"),
+    ", or leave the cell blank",
+)
 _NEAR = 5000
 """Above this many candidates no near miss is looked for."""
 
@@ -172,7 +176,7 @@ class KeyBook:
         )
         return CellProblem(
             f"names no {singular} in the folder or the database",
-            f"{hint}{several}add it to {subject}.csv, or leave the cell blank",
+            f"{hint}{several}add it to {subject}.csv{_OR_BLANK.get(subject, '')}",
         )
 
     def known_material(self, text: str) -> int | None:

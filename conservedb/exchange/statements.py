@@ -36,15 +36,22 @@ class StatementTarget(Column):
 
     def parse(self, cell: str, keys: Keys) -> Values:
         (subject,) = Choice("table", values=STATEMENT_SUBJECTS).parse(cell, keys)
-        number = keys.row.get("object", "").strip()
-        if not number:
-            raise CellProblem("names no object", "write the object's number in column object")
-        keys.object_id = keys.find("objects", number)
+        keys.object_id = self._find(keys, "objects", "object", "the number of the object")
         if subject == "object":
             target = keys.object_id
         else:
-            target = keys.find(FILES[subject], keys.row.get("ref", "").strip())
+            target = self._find(keys, FILES[subject], "ref", f"the mark or ref of the {subject}")
         return (subject, *(target if name == subject else None for name in STATEMENT_SUBJECTS))
+
+    def _find(self, keys: Keys, file: str, column: str, what: str) -> int:
+        named = keys.row.get(column, "").strip()
+        if not named:
+            raise CellProblem("is blank", f"write {what}", column)
+        try:
+            return keys.find(file, named)
+        except CellProblem as problem:
+            reason = problem.reason
+            raise CellProblem(reason, f"write {what}, or add it first", column, named) from problem
 
     def show_all(self, values: Values, keys: Keys) -> tuple[str, ...]:
         subject = values[0]

@@ -7,7 +7,7 @@ from typing import Any
 
 from sqlalchemy import Connection, bindparam, select
 
-from conservedb.exchange.columns import Column, ListColumn, Values
+from conservedb.exchange.columns import Column, ListColumn, Material, Values
 from conservedb.exchange.faults import CellProblem, Fault
 from conservedb.exchange.files import Row, Table
 from conservedb.exchange.keys import KeyBook
@@ -241,7 +241,9 @@ class Taking:
             try:
                 parsed = column.parse(cell, keys)
             except CellProblem as problem:
-                self.fault(table, record.row, column.name, cell, problem)
+                name, value = problem.column or column.name, problem.value
+                value = value or ("" if problem.column else cell)
+                self.fault(table, record.row, name, value, problem)
                 record.bad = True
                 values.extend(blank)
                 continue
@@ -261,6 +263,11 @@ class Taking:
     ) -> None:
         """Same key: the same cell is nothing; another is a fault unless it shall replace it."""
         if kept == parsed or column.name in table.subject.key:
+            return
+        if isinstance(column, Material) and column.show(kept, self.keys) == cell.strip():
+            # the same word, which later records would resolve: what is kept stays
+            start = len(record.values) - len(kept)
+            record.values[start:] = kept
             return
         if self._update or kept == column.blank:
             record.changed = True
@@ -293,7 +300,7 @@ class Taking:
             try:
                 items = column.parse(cell, self.keys)
             except CellProblem as problem:
-                self.fault(table, record.row, column.name, cell, problem)
+                self.fault(table, record.row, column.name, problem.value or cell, problem)
                 record.bad = True
                 continue
             if kept is not None and not self._new_list(table, record, column, cell, items):

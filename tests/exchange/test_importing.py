@@ -337,6 +337,18 @@ FAULTS: dict[str, tuple[Tables, str]] = {
         {"people": "name,aliases\nEdith Marsh,N\0d\n"},
         'people.csv, line 2, column aliases "N\0d": holds a NUL character; take it out',
     ),
+    "a statement about nothing": (
+        {"statements": "table,object,ref,field,value\nlayer,N.1,l9,material,x\n"},
+        'statements.csv, line 2, column ref "l9": names no layer in the folder or the database',
+    ),
+    "a statement about no object": (
+        {"statements": "table,object,ref,field,value\nlayer,,l1,material,x\n"},
+        "statements.csv, line 2, column object: is blank; write the number of the object",
+    ),
+    "one of several places": (
+        {"layers": "object,place,ref\nN.1,J1; J7,l1\nN.1,S1,l2\n"},
+        'layers.csv, line 2, column place "J7": names no place in the folder or the database',
+    ),
     "a material nobody lists": (
         {"layers": "object,place,ref,material\nN.1,J1,l1,expoxy\nN.1,S1,l2,\n"},
         'layers.csv, line 2, column material "expoxy": names no material in the folder or the'
@@ -411,6 +423,72 @@ def test_ambiguous_words_are_kept_and_offered(new_database: Make, put: Callable[
         engine, "SELECT m.key, material_words FROM layer JOIN material m ON m.id = material_id"
     )
     assert resolved == ("shellac", "lac")
+
+
+def test_rows_under_a_wrong_first_line_are_counted_and_named(
+    new_database: Make, put: Callable[..., Path]
+) -> None:
+    places = "object,mark,kind,colour\nN.1,J1,joint,red\nN.1,S1,surface,\n"
+    report = take(new_database("a.db"), put(places=places))
+    assert {c.file: c.rows for c in report.counts}["places.csv"] == 2
+    assert len(report.faults) == 1
+    assert report.faults[0].value == "colour"
+
+
+def test_commas_left_at_the_end_of_lines_are_nothing(
+    new_database: Make, put: Callable[..., Path]
+) -> None:
+    folder = put("b", only=True, people="name,role,,\nEdith Marsh,mason,,\nEva Moor,,,\n,,,\n")
+    report = take(new_database("a.db"), folder)
+    assert report.written, said(report)
+    assert report.counts[0].added == 2
+
+
+def test_two_files_of_one_subject(new_database: Make, put: Callable[..., Path]) -> None:
+    folder = put("b", only=True, people="name\nEdith Marsh\n")
+    (folder / "People.csv").write_text("name\nEva Moor\n")
+    if len(list(folder.iterdir())) == 1:
+        return  # this file system takes both names for one file
+    report = take(new_database("a.db"), folder)
+    assert [s for s in said(report) if "is a second people.csv beside People.csv" in s]
+    assert not report.written
+
+
+def test_a_long_cell_is_taken(new_database: Make, put: Callable[..., Path]) -> None:
+    engine = new_database("a.db")
+    assert take(engine, put("b", only=True, people=f"name,note\nEva,{'x' * 200_000}\n")).written
+    assert value(engine, "SELECT length(note) FROM person") == 200_000
+
+
+@pytest.mark.parametrize("encoding", ["utf-16", "utf-8"])
+def test_utf_16_is_named(new_database: Make, put: Callable[..., Path], encoding: str) -> None:
+    engine = new_database("a.db")
+    sixteen = put("b", only=True, people="name,role\nEva Moor,mason\n".encode("utf-16"))
+    report = take(engine, sixteen, encoding=encoding)
+    assert report.written == (encoding == "utf-16")
+    if not report.written:
+        assert "--encoding utf-16" in said(report)[0]
+    eight = put("c", only=True, people="name,role\nEva Moor,mason\nx")
+    assert take(engine, eight, encoding="utf-16").written is False
+
+
+def test_a_bad_byte_in_the_first_line(new_database: Make, put: Callable[..., Path]) -> None:
+    folder = put("b", only=True, people="name,r\xf6le\nEva,\n".encode("latin-1"))
+    (fault,) = said(take(new_database("a.db"), folder))
+    assert fault.startswith("people.csv, line 1: the first line is not UTF-8 text; save the file")
+    assert "--encoding cp1252" in fault
+
+
+def test_a_word_kept_at_class_level_stays(new_database: Make, put: Callable[..., Path]) -> None:
+    engine = new_database("a.db")
+    classes = "key,name\nresin,natural resin\n"
+    layers = "object,place,ref,material\nN.1,J1,l1,natural resin\nN.1,S1,l2,lac\n"
+    take(engine, put(layers=layers, material_classes=classes))
+    take(engine, put("b", only=True, materials="key,name\nnr,Natural resin\n"))
+    report = take(engine, put("c", only=True, layers=layers))
+    assert (report.counts[0].unchanged, said(report)) == (2, [])
+    kept = row(engine, "SELECT material_id, material_words FROM layer WHERE ref = 'l1'")
+    assert kept == (None, "natural resin")
 
 
 def test_other_bytes_name_their_line(new_database: Make, put: Callable[..., Path]) -> None:
