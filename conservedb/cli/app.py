@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
+import os
 import sys
 from collections.abc import Sequence
 from importlib import import_module
+from pathlib import Path
 
 import click
 
 import conservedb
-from conservedb.cli.ending import DONE, STOPPED, failure_of, leave_quietly, tell
+from conservedb.cli.ending import DONE, STOPPED, Failed, failure_of, leave_quietly, tell
 from conservedb.cli.settings import Interface, Settings, shared_options
 
 COMMANDS = {
@@ -90,17 +92,21 @@ def run(arguments: Sequence[str] | None = None, interface: Interface | None = No
     """
     given = list(sys.argv[1:] if arguments is None else arguments)
     _speak_unicode()
+    status = DONE
     try:
-        status = program.main(
+        ended = program.main(
             given, prog_name="conservedb", standalone_mode=False, obj=Settings(interface)
         )
+        status = ended if isinstance(ended, int) else DONE
         sys.stdout.flush()
-        return status if isinstance(status, int) else DONE
+        return status
     except (KeyboardInterrupt, click.Abort):
+        if "--json" in given:
+            tell(Failed("stopped; what was not finished was not kept", STOPPED), as_json=True)
         return STOPPED
     except BrokenPipeError:
         leave_quietly()
-        return DONE
+        return status
     except Exception as problem:
         failed = failure_of(problem)
         if failed is None:
@@ -111,6 +117,8 @@ def run(arguments: Sequence[str] | None = None, interface: Interface | None = No
 
 def _speak_unicode() -> None:
     """Write UTF-8 into files and pipes; on a terminal that lacks a character, its number."""
+    if sys.stdout is None:  # closed by whoever started us
+        sys.stdout = Path(os.devnull).open("w", encoding="utf-8")  # noqa: SIM115 (for good)
     for stream in (sys.stdout, sys.stderr):
         if hasattr(stream, "reconfigure"):
             stream.reconfigure(errors="backslashreplace")

@@ -52,7 +52,9 @@ def failure_of(problem: Exception) -> Failed | None:
         cause = getattr(problem, "orig", None) or problem
         return Failed(f"the database could not be read or written: {cause}", UNUSABLE)
     if isinstance(problem, OSError):
-        return Failed(f"{problem.filename or 'a file'}: {problem.strerror or problem}", UNUSABLE)
+        return Failed(
+            f"{problem.filename or 'the output'}: {problem.strerror or problem}", UNUSABLE
+        )
     return None
 
 
@@ -80,6 +82,9 @@ def tell(failed: Failed, as_json: bool) -> None:
         print(escape_json(json.dumps(said, ensure_ascii=False, indent=2)), flush=True)
     except BrokenPipeError:
         leave_quietly()
+    except OSError as problem:
+        leave_quietly()
+        print(f"conservedb: {show(str(failed))} ({problem.strerror})", file=sys.stderr)
 
 
 def leave_quietly() -> None:

@@ -9,7 +9,7 @@ from pathlib import Path
 
 import click
 
-from conservedb.cli.printing import print_json
+from conservedb.cli.printing import print_json, print_lines
 from conservedb.cli.settings import Settings, asking, shared_options
 
 
@@ -27,6 +27,5 @@ def command(settings: Settings, folder: Path) -> None:
     if settings.json:
         print_json({"folder": str(folder), "files": files})
         return
-    for file, rows in files.items():
-        click.echo(f"{file}: {rows} rows")
-    click.echo(f"written to {show(str(folder))}")
+    lines = [f"{file}: {rows} rows" for file, rows in files.items()]
+    print_lines([*lines, f"written to {show(str(folder))}"])

@@ -17,7 +17,7 @@ from typing import TYPE_CHECKING
 import click
 
 from conservedb.cli.ending import DONE, NO
-from conservedb.cli.printing import print_json
+from conservedb.cli.printing import print_json, print_lines
 from conservedb.cli.settings import Settings, shared_options
 
 if TYPE_CHECKING:
@@ -27,9 +27,9 @@ if TYPE_CHECKING:
 
 def _known_encoding(_: click.Context, __: click.Parameter, value: str) -> str:
     try:
-        b"".decode(value)
+        "".encode(value)  # refuses codecs that are no text encodings
         return codecs.lookup(value).name
-    except (LookupError, ValueError) as problem:
+    except (LookupError, ValueError, TypeError) as problem:
         raise click.BadParameter(
             f"{value} is no text encoding known here; try utf-8 or cp1252"
         ) from problem
@@ -66,15 +66,20 @@ def command(settings: Settings, folder: Path, encoding: str, update: bool, keep_
     made = folder.is_dir() and not path.exists()
     if made:
         create(path)
-    engine, _ = open_database(path)
-    with reading(engine) as connection:
-        day = today(connection)
-    report = import_folder(
-        engine, folder, encoding=encoding, update=update, keep_good=keep_good, today=day
-    )
-    engine.dispose()
-    if made and not report.written:
-        path.unlink()
+    written = False
+    try:
+        engine, _ = open_database(path)
+        with reading(engine) as connection:
+            day = today(connection)
+        report = import_folder(
+            engine, folder, encoding=encoding, update=update, keep_good=keep_good, today=day
+        )
+        engine.dispose()
+        written = report.written
+    finally:
+        if made and not written:  # leave nothing behind, whatever went wrong
+            for suffix in ("", "-journal"):
+                path.with_name(path.name + suffix).unlink(missing_ok=True)
     if settings.json:
         print_json(_as_json(report))
     else:
@@ -101,6 +106,7 @@ def _print(report: ImportReport, path: Path) -> None:
     if report.written:
         _tell("refused with it", report.dependents)
     _tell("notice", report.notices)
+    lines = []
     for count in report.counts:
         parts = [
             f"{number} {word}"
@@ -112,14 +118,16 @@ def _print(report: ImportReport, path: Path) -> None:
             )
             if number
         ]
-        click.echo(f"{count.file}: {count.rows} rows: {', '.join(parts) or 'none'}")
+        lines.append(f"{count.file}: {count.rows} rows: {', '.join(parts) or 'none'}")
     if not report.written:
-        click.echo(f"nothing was written to {show(str(path))}: mend the faults and import again")
+        lines.append(f"nothing was written to {show(str(path))}: mend the faults and import again")
     elif report.refused_folder is not None:
-        click.echo(f"refused rows and reasons: {show(str(report.refused_folder))}")
-        click.echo(f"the other rows were written to {show(str(path))}")
+        lines.append(f"refused rows and reasons: {show(str(report.refused_folder))}")
+        lines.append(f"the other rows were written to {show(str(path))}")
     else:
-        click.echo(f"written to {show(str(path))}")
+        lines.append(f"written to {show(str(path))}")
+
+    print_lines(lines)
 
 
 def _tell(label: str, faults: Sequence[Fault]) -> None:

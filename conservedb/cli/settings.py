@@ -102,10 +102,20 @@ def shared_options(function: Function) -> Function:
     return function
 
 
+def _not_blank(_: click.Context, __: click.Parameter, value: str | None) -> str | None:
+    """An empty date is a slip (an unset variable of a script), not today."""
+    if value is not None and not value.strip():
+        raise click.BadParameter("is empty; write a date, or leave --on away for today")
+    return value
+
+
 def on_option(function: Function) -> Function:
     """`--on`: the day or span of days that is asked for."""
     option = click.option(
-        "--on", metavar="DATE", help='A day, any EDTF, or words such as "the 1930s"; else today.'
+        "--on",
+        metavar="DATE",
+        callback=_not_blank,
+        help='A day, any EDTF, or words such as "the 1930s"; else today.',
     )
     return option(function)
 

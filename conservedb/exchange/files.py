@@ -93,8 +93,8 @@ def read_table(path: Path, subject: Subject, encoding: str) -> Table:
     table = Table(subject)
     try:
         text = path.read_bytes().decode(encoding, "surrogateescape").removeprefix("\ufeff")
-    except UnicodeDecodeError as problem:
-        table.fault(0, f"is not {encoding.upper()} text ({problem.reason})", _ENCODING)
+    except UnicodeError:
+        table.fault(0, f"is not {encoding.upper()} text", _ENCODING)
         return table
     table.lines = list(io.StringIO(text, newline=""))
     reader = csv.reader(iter(table.lines), strict=True)

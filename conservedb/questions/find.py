@@ -34,6 +34,8 @@ _FROM: BindParameter[str] = bindparam("first")
 _TO: BindParameter[str] = bindparam("last")
 _MOST: BindParameter[int] = bindparam("most")
 _BEYOND = "\U0010ffff"
+_LONGEST = 1000
+"""Longer words are not looked for inside titles; SQLite refuses patterns that are too long."""
 Text = ColumnElement[Any]
 
 
@@ -196,8 +198,9 @@ def _found(
         for question in questions:
             rows = question.all(connection, **_range(typed), most=limit)
             yield from ((kind, row, row.found == typed) for row in rows)
-    for row in _IN_TITLE.all(connection, within=f"% {_literally(typed)}%", most=limit):
-        yield "object", row, False
+    if len(typed) <= _LONGEST:
+        for row in _IN_TITLE.all(connection, within=f"% {_literally(typed)}%", most=limit):
+            yield "object", row, False
     for ref in dict.fromkeys((written, written.upper(), written.lower())):
         rows = _SOURCE_REF.all(connection, **_range(ref), most=limit)
         yield from (("source", row, row.found == ref) for row in rows)

@@ -119,8 +119,9 @@ def _build_up(layers: Sequence[Layer]) -> str:
     said = f"{counted(len(layers), 'layer')} on record: {', '.join(parts)}"
     if top is None:
         return said
-    outermost = " ".join(word for word in (top.material_name, top.role) if word)
-    return f"{said}; outermost in place {outermost}, {top.laid.date.said}"
+    name = top.material_name or "material not recorded"
+    outermost = ", ".join(word for word in (name, top.role, top.laid.date.said) if word)
+    return f"{said}; outermost in place: {outermost}"
 
 
 _STANDINGS = ("in place", "not established", "removed or lost", "not yet there")

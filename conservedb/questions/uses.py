@@ -1,6 +1,7 @@
 """Where a material lies, lay or may lie, and which interventions used it as an agent.
 
-A layer counts where its material or class is the one asked for or below it. It is only
+A layer counts where its material or class is the one asked for or below it, unless it had
+certainly not come by the day asked for. It is only
 possible where the record names a class above (it may be this material), where a statement
 names the material though another is followed, where it may lie at several places, where its
 identity is inferred or unknown, or where state or date are not sure.
@@ -125,7 +126,7 @@ class Asked:
             )
             .outerjoin(material, material.c.id == layer.c.material_id)
             .outerjoin(intervention, intervention.c.id == layer.c.intervention_id)
-            .where(layer.c.id.in_(ids))
+            .where(layer.c.id.in_(ids), layer.c.came_from <= _DAY)
         )
 
     def _agents(self, users: Selection) -> Selection:

@@ -45,6 +45,11 @@ def connect_sqlite(path: Path) -> sqlite3.Connection:
         try:
             return _prepared(path, mode)
         except sqlite3.OperationalError as problem:
+            if "locked" in str(problem):
+                raise DatabaseProblem(
+                    f"{path} is in use by another program, which held it for {BUSY_SECONDS}"
+                    " seconds; wait or close that program, then try again"
+                ) from problem
             failure = problem
         except sqlite3.DatabaseError as problem:
             raise DatabaseProblem(

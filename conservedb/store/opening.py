@@ -30,6 +30,8 @@ def open_database(path: Path) -> tuple[Engine, Upgraded | None]:
         DatabaseProblem: no such file, not a database of ours, damaged, newer than this program,
             or not writable where an upgrade is needed.
     """
+    if path.is_dir():
+        raise DatabaseProblem(f"{path} is a folder; name the database file in it")
     if not path.is_file():
         raise DatabaseProblem(
             f"there is no database at {path}; make one with: conservedb new {path}"
@@ -88,6 +90,10 @@ def _file_system(path: Path) -> str:
 
 def _identify(path: Path) -> tuple[str, int]:
     """Schema revision and fingerprint of derived objects, read without changing anything."""
+    if path.stat().st_size == 0:
+        raise DatabaseProblem(
+            f"{path} is not a conservedb database but an empty file; remove it, or name another"
+        )
     stranger = DatabaseProblem(
         f"{path} is not a conservedb database; nothing was changed; take its rows in as CSV"
         " tables with: conservedb import FOLDER"

@@ -91,13 +91,13 @@ def test_every_promised_field_of_a_layer(ask: Command) -> None:
 
 
 def test_uses_in_json(ask: Command) -> None:
-    answer = ask("uses", "epoxy", "--on", "1985", "--json").json
+    answer = ask("uses", "epoxy", "--on", "1990", "--json").json
     assert answer["meant"] == {"kind": "material", "key": "epoxy", "name": "Epoxy adhesive"}
     first = answer["layers"][0]
     assert {"object", "place", "layer", "material", "role", "state", "possible", "laid"} <= set(
         first
     )
-    assert (first["layer"], first["state"], first["certain"]) == ("L3", "not yet", True)
+    assert (first["layer"], first["state"], first["certain"]) == ("L3", "present", True)
     assert [row["certain"] for row in answer["layers"]] == [True, False, False, False]
     assert set(answer["agents"][0]) >= {"object", "intervention", "material", "places", "date"}
     assert answer["counts"] == {
