@@ -4513,6 +4513,7 @@ CREATE INDEX ix_layer_material_class_id_place_id ON layer (material_class_id, pl
 CREATE INDEX ix_layer_material_id_material_class_id ON layer (material_id, material_class_id);
 CREATE INDEX ix_layer_place_id_stack ON layer (place_id, stack);
 CREATE INDEX ix_layer_temporary ON layer (place_id) WHERE role IN ('facing', 'temporary support', 'temporary fill', 'temporary consolidant');
+CREATE INDEX ix_layer_unplaced ON layer (object_id) WHERE place_id IS NULL;
 CREATE INDEX ix_warning_until_latest ON warning (until_latest);
 CREATE INDEX ix_layer_candidate_place_id ON layer_candidate (place_id);
 CREATE INDEX ix_removal_intervention_id ON removal (intervention_id);

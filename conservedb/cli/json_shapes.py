@@ -7,8 +7,9 @@
 - deed: a date with "intervention" (its ref, "" for none), "kind", "technique", "people",
   "extent" (all, part, attempted; removals only), "side", "cause", "source", "note".
 - seen: a date with "result", "side", "people", "source", "note"; or null.
-- rivals: [{"subject", "field", "value", "source", "people", "date", "followed", "decided_by",
-  "reason", "note"}]; "followed" is "yes", "no" or "" (undecided).
+- rivals: [{"subject", "of", "field", "value", "source", "people", "date", "followed",
+  "decided_by", "reason", "note"}]; "followed" is "yes", "no" or "" (undecided); "of" is the mark
+  or ref of a part or treatment where the answer is about its object, else "".
 - warnings: [{"ref", "component", "place", "kind", "text", "since", "until", "source"}].
 - on: {"words", "edtf", "from", "to"}: the day or span asked for.
 """
@@ -101,6 +102,7 @@ def rival(stated: Rival) -> Json:
     """What a source states about a field."""
     return {
         "subject": stated.subject,
+        "of": stated.of,
         "field": stated.field,
         "value": stated.value,
         "source": source(stated.source),

@@ -10,7 +10,8 @@ JSON, in the shapes of `json_shapes`:
  "places": in natural order [{"place", "kind", "component", "other_component", "name",
    "certain", "uncertain": numbers of layers that are certainly, possibly there,
    "condition": of a joint, else "", "load_kg": number or null}],
- "rivals": RIVALS about the object}
+ "unplaced": layers with no recorded place [{"layer": ref, "material_name", "role"}],
+ "rivals": RIVALS about the object, its parts and its treatments}
 """
 
 from __future__ import annotations
@@ -67,6 +68,10 @@ def object_json(answer: ObjectAnswer) -> Json:
         "warnings": [shape.warning(caution) for caution in answer.warnings],
         "components": [_component(row) for row in answer.components],
         "places": [_place(row) for row in answer.places],
+        "unplaced": [
+            {"layer": hit.mark, "material_name": hit.label, "role": hit.detail}
+            for hit in answer.unplaced
+        ],
         "rivals": [shape.rival(stated) for stated in answer.rivals],
     }
 
@@ -138,6 +143,9 @@ def object_lines(answer: ObjectAnswer) -> Lines:
     lines.gap()
     for place in answer.places:
         _add_place(lines, place)
+    for hit in answer.unplaced:
+        name = hit.label or "material not recorded"
+        lines.add("layer, location not recorded", name, hit.detail, f"ref {hit.mark}")
     return lines
 
 

@@ -69,9 +69,10 @@ def add_rivals(lines: Lines, rivals: tuple[Rival, ...], depth: int = 0) -> None:
         followed = {"yes": "followed", "no": "not followed"}.get(stated.followed, "not decided")
         who = f"by {stated.decided_by}" if stated.decided_by else ""
         why = f"because {stated.reason}" if stated.reason else ""
+        about = f"{stated.subject} {stated.of}".strip()
         lines.add(
             "stated",
-            f"{stated.subject} {stated.field}: {stated.value or 'nothing'}".strip(),
+            f"{about} {stated.field}: {stated.value or 'nothing'}".strip(),
             cited(stated.source),
             hands(stated.people, ""),
             dated(stated.date) if stated.date.recorded else "",

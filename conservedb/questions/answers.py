@@ -267,7 +267,11 @@ class PlaceRow:
 
 @dataclass(frozen=True, slots=True)
 class ObjectAnswer:
-    """An object with its parts and places on a day, in natural order of their marks."""
+    """An object with its parts and places on a day, in natural order of their marks.
+
+    `rivals` are about the object, its parts and its treatments; `unplaced` are layers of which
+    nobody wrote down where they lie (`mark` is their ref).
+    """
 
     number: str
     title: str
@@ -282,6 +286,7 @@ class ObjectAnswer:
     components: tuple[ComponentRow, ...]
     places: tuple[PlaceRow, ...]
     rivals: tuple[Rival, ...]
+    unplaced: tuple[Hit, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

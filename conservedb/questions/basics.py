@@ -94,7 +94,8 @@ class Source:
 class Rival:
     """What a source states about a field: `followed` is "yes", "no" or "" (undecided).
 
-    `subject` is the kind of record that the field belongs to ("layer", "intervention" ...).
+    `subject` is the kind of record that the field belongs to ("layer", "intervention" ...),
+    `of` its mark or ref where the answer is about a larger thing than that record.
     """
 
     field: str
@@ -107,3 +108,4 @@ class Rival:
     reason: str
     note: str
     subject: str = ""
+    of: str = ""

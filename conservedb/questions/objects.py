@@ -4,28 +4,31 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Mapping
+from dataclasses import replace
 
 from sqlalchemy import (
     BindParameter,
     Connection,
     bindparam,
     func,
+    or_,
     select,
 )
 
 from conservedb.knowledge.layers import Interval
 from conservedb.questions import cautions, evidence, naming
-from conservedb.questions.answers import AsOf, ComponentRow, Deed, ObjectAnswer
+from conservedb.questions.answers import AsOf, ComponentRow, Deed, Hit, ObjectAnswer, Rival
 from conservedb.questions.asking import Question, Row, Rows, blank, cited, dated
 from conservedb.questions.evidence import source_of, when
 from conservedb.questions.lasting import lasting, object_made, on_day
 from conservedb.questions.places_of import STATEMENTS as _PLACE_STATEMENTS
 from conservedb.questions.places_of import places_of
+from conservedb.records.layers import layer, layer_candidate
 from conservedb.records.materials import material
 from conservedb.records.objects import bridge, component, whereabouts
 from conservedb.records.places import place
 from conservedb.records.sources import source, statement
-from conservedb.records.treatments import intervention, intervention_person
+from conservedb.records.treatments import intervention, intervention_person, treatment
 from conservedb.store.keys import sort_key
 
 _OBJECT: BindParameter[int] = bindparam("object")
@@ -102,7 +105,38 @@ _KEPT = Question(
     .order_by(whereabouts.c.since_latest.desc())
     .limit(1)
 )
-_STATED = evidence.Statements(statement.c.object_id == _OBJECT)
+_STATED = evidence.Statements(
+    or_(
+        statement.c.object_id == _OBJECT,
+        statement.c.component_id.in_(
+            select(component.c.id).where(component.c.object_id == _OBJECT)
+        ),
+        statement.c.treatment_id.in_(
+            select(treatment.c.id).where(treatment.c.object_id == _OBJECT)
+        ),
+    )
+)
+"""What sources state about an object, its parts and its treatments."""
+_UNPLACED = Question(
+    select(
+        layer.c.ref,
+        blank(func.coalesce(material.c.name, material.c.key, layer.c.material_words)).label("name"),
+        blank(layer.c.role).label("role"),
+    )
+    .outerjoin_from(layer, material, material.c.id == layer.c.material_id)
+    .where(
+        layer.c.object_id == _OBJECT,
+        layer.c.place_id.is_(None),
+        ~select(layer_candidate.c.layer_id)
+        .where(layer_candidate.c.layer_id == layer.c.id)
+        .exists(),
+    )
+    .order_by(layer.c.id)
+)
+"""Layers of which nobody wrote down where they lie."""
+_TREATMENTS = Question(
+    select(treatment.c.id, treatment.c.ref).where(treatment.c.object_id == _OBJECT)
+)
 STATEMENTS = (
     *naming.STATEMENTS,
     _COMPONENTS,
@@ -112,6 +146,8 @@ STATEMENTS = (
     _EXAMINERS,
     _KEPT,
     *_STATED.questions,
+    _TREATMENTS,
+    _UNPLACED,
     *cautions.STATEMENTS,
 )
 _OBJECT_MADE = naming.OBJECT.at("made_words")
@@ -141,7 +177,11 @@ def object_on(connection: Connection, number: str, on: AsOf) -> ObjectAnswer:
         _last_examined(connection, owner.id, on.last),
         _component_rows(connection, owner.id, components, marks, object_made(made), on.last),
         places_of(connection, owner.id, components, marks, object_made(made), on.last),
-        tuple(_STATED.about(connection, object=owner.id)["object", owner.id]),
+        _rivals(connection, owner.id, marks),
+        tuple(
+            Hit("layer", owner.number, row.ref, row.name, row.role)
+            for row in _UNPLACED.all(connection, object=owner.id)
+        ),
     )
 
 
@@ -209,4 +249,18 @@ def _component_row(
         made,
         lost,
         evidence.said_flags(flags),
+    )
+
+
+def _rivals(connection: Connection, owner: int, marks: Mapping[int, str]) -> tuple[Rival, ...]:
+    """What sources state about the object, its parts and its treatments."""
+    stated = _STATED.about(connection, object=owner)
+    names = {("component", record): mark for record, mark in marks.items()}
+    if any(subject == "treatment" for subject, _ in stated):
+        rows = _TREATMENTS.all(connection, object=owner)
+        names.update({("treatment", row.id): row.ref for row in rows})
+    return tuple(
+        replace(rival, of=names.get(record, ""))
+        for record, rivals in stated.items()
+        for rival in rivals
     )

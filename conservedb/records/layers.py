@@ -110,6 +110,7 @@ layer = record_table(
     Index(None, "intervention_id"),
     Index(None, "material_id", "material_class_id"),
     Index(None, "material_class_id", "place_id"),
+    Index("ix_layer_unplaced", "object_id", sqlite_where=words("place_id").is_(None)),
     Index(
         "ix_layer_temporary",
         "place_id",

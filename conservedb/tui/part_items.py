@@ -72,9 +72,23 @@ def object_items(answer: ObjectAnswer, rows: Sequence[Row]) -> list[Item]:
         ("locations where a layer is not established", unsure),
     )
     grouped = _grouped(groups, after=bool(items))
-    if items or grouped:
-        return items + grouped
-    return [_line("none", "no warning and no open question on record; choose a part on the left")]
+    items += grouped + _unplaced(answer, after=bool(items or grouped))
+    if items:
+        return items
+    return [_line("none", "no warning and no open question on record; choose a part below")]
+
+
+def _unplaced(answer: ObjectAnswer, *, after: bool) -> list[Item]:
+    """Layers of which nobody wrote down where they lie."""
+    if not answer.unplaced:
+        return []
+    items = [_line("gap:unplaced", "")] if after else []
+    items.append(_line("unplaced", "layers whose location is not recorded"))
+    for hit in answer.unplaced:
+        name = plain(hit.label or "material not recorded", STRONG)
+        line = joined((name, plain(hit.detail, QUIET), plain(hit.mark, QUIET)), "  ")
+        items.append(Item(f"unplaced:{hit.mark}", always(line)))
+    return items
 
 
 def _grouped(groups: Iterable[tuple[str, Sequence[Row]]], *, after: bool = False) -> list[Item]:

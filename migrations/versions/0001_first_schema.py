@@ -868,6 +868,13 @@ def upgrade() -> None:
             "role IN ('facing', 'temporary support', 'temporary fill', 'temporary consolidant')"
         ),
     )
+    op.create_index(
+        "ix_layer_unplaced",
+        "layer",
+        ["object_id"],
+        unique=False,
+        sqlite_where=sa.text("place_id IS NULL"),
+    )
     op.create_table(
         "warning",
         sa.Column("id", sa.Integer(), nullable=False),

@@ -135,7 +135,9 @@ class Looking(Asking[None]):
         days = [day for day in days if is_known(day)]
         first = self.object.made.earliest
         if not is_known(first):
-            first = min(days, default=self.today.first)
+            dates = [row.date for row in history.rows]
+            ends = [day for date in dates for day in (date.earliest, date.latest)]
+            first = min((day for day in ends if is_known(day)), default=self.today.first)
         self.query_one(TimeRule).show_span(first, self.today.last, days)
 
     def _show_details(self) -> None:

@@ -199,6 +199,7 @@ class ObjectScreen(Looking):
         if day is None:
             self.tell(end)
         else:
+            self.query_one(KeyLine).clear()
             self._go(day)
 
     def _go(self, day: int) -> None:

@@ -65,8 +65,9 @@ def _warnings(answer: ObjectAnswer, room: int) -> Content:
     if not texts:
         return Content("")
     for shown in range(len(texts), 0, -1):
-        more = f" and {len(texts) - shown} more" if shown < len(texts) else ""
+        left_out = sum((one.kind or one.text) not in texts[:shown] for one in answer.warnings)
+        more = f" and {left_out} more" if left_out else ""
         words = plain(f"! {', '.join(texts[:shown])}{more}", WARNING)
         if words.cell_length <= room:
             return words
-    return plain(f"! {len(texts)} warnings", WARNING)
+    return plain(f"! {len(answer.warnings)} warnings", WARNING)
