@@ -117,7 +117,7 @@ async def test_a_span_tells_what_held_when() -> None:
         await pilot.press("d")
         await type_in(pilot, "1930s")
         await press(pilot, "enter")
-        assert "as of 1930s" in screen_text(pilot.app)
+        assert "as of the end of 1930s" in screen_text(pilot.app)
 
 
 class Broken(Canned):
@@ -188,7 +188,7 @@ async def test_letters_typed_after_a_key_come_after_it() -> None:
         for key in ("d", "1", "9", "x", "backspace", "5", "0", "enter"):
             pilot.app.post_message(events.Key(key, key if len(key) == 1 else None))
         await settle(pilot)
-        assert "as of 1950" in screen_text(pilot.app)
+        assert "as of the end of 1950" in screen_text(pilot.app)
 
 
 async def test_a_span_that_holds_today_is_not_today() -> None:
@@ -196,4 +196,4 @@ async def test_a_span_that_holds_today_is_not_today() -> None:
         await pilot.press("d")
         await type_in(pilot, "2026-11")
         await press(pilot, "enter")
-        assert "as of 2026-11" in screen_text(pilot.app)
+        assert "as of the end of 2026-11" in screen_text(pilot.app)

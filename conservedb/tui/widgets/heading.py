@@ -56,7 +56,8 @@ def _day(on: AsOf, *, is_today: bool) -> Content:
     words = wording.as_of_words(on)
     if is_today:
         return plain(f"today, {words}", QUIET)
-    return plain(f" as of {words} ", f"reverse bold {ACCENT}")
+    asked = f"as of the end of {words}" if on.is_span else f"as of {words}"
+    return plain(f" {asked} ", f"reverse bold {ACCENT}")
 
 
 def _warnings(answer: ObjectAnswer, room: int) -> Content:
