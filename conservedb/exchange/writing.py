@@ -10,7 +10,9 @@ from sqlalchemy import Connection
 from conservedb.exchange.columns import ListColumn
 from conservedb.exchange.record import Record
 from conservedb.exchange.subject import Subject
-from conservedb.exchange.subjects import BY_NAME
+from conservedb.exchange.subjects import SUBJECTS
+from conservedb.exchange.subjects_deeds import LAYERS
+from conservedb.exchange.subjects_parts import COMPONENTS, PLACES
 from conservedb.knowledge.layers import LayerBounds
 from conservedb.recording.bounds import stored_bounds
 from conservedb.records import metadata
@@ -23,30 +25,24 @@ def write(
     bounds: dict[int, LayerBounds],
     objects: set[int],
 ) -> None:
-    """Write new and changed records, then the bounds of known layers that moved.
+    """Write new and changed records, and the bounds of known layers that moved.
 
     Args:
-        records: by subject, in the order in which they may be written.
+        records: by subject.
         bounds: of every layer of the objects concerned.
         objects: ids of the objects that the database held before.
     """
-    for name, of_subject in records.items():
-        subject = BY_NAME[name]
-        good = [record for record in of_subject.values() if not record.refused]
-        if name == "removals":
-            _move_bounds(connection, bounds, records.get("layers", {}), objects)
+    for subject in SUBJECTS:
+        good = [r for r in records.get(subject.name, {}).values() if not r.refused]
         _insert(connection, subject, _parents_first(subject, good), bounds)
         _update(connection, subject, [r for r in good if r.changed], bounds)
-        if name != "components":
+        if subject is not COMPONENTS:
             _write_lists(connection, subject, good)
-        if name == "places":  # a fixing bridges joints, which are written after components
-            parts = records.get("components", {}).values()
-            _write_lists(connection, BY_NAME["components"], [r for r in parts if not r.refused])
-    if "places" not in records and "components" in records:
-        parts = records["components"].values()
-        _write_lists(connection, BY_NAME["components"], [r for r in parts if not r.refused])
-    if "removals" not in records:
-        _move_bounds(connection, bounds, records.get("layers", {}), objects)
+        if subject is PLACES:  # a fixing bridges joints, which are written after components
+            parts = records.get(COMPONENTS.name, {}).values()
+            _write_lists(connection, COMPONENTS, [r for r in parts if not r.refused])
+        if subject is LAYERS:  # before the removals and sightings, which are held against them
+            _move_bounds(connection, bounds, objects)
     _write_sides(connection, bounds)
 
 
@@ -137,12 +133,7 @@ def _insert_list(connection: Connection, column: ListColumn, records: Iterable[R
     _many(connection, f"INSERT INTO {column.table} ({', '.join(fields)}) VALUES ({marks})", rows)
 
 
-def _move_bounds(
-    connection: Connection,
-    bounds: dict[int, LayerBounds],
-    written: dict[int, Record],
-    objects: set[int],
-) -> None:
+def _move_bounds(connection: Connection, bounds: dict[int, LayerBounds], objects: set[int]) -> None:
     """Known layers whose bounds a new removal, sighting or date has moved."""
     names = ", ".join(f"{name} = ?" for name in BOUNDS)
     moved = [

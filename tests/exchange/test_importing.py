@@ -208,6 +208,18 @@ def test_a_removal_of_unrecorded_extent_leaves_all_open(
     assert [iso(day) for day in bounds] == ["1989-01-01", "1989-01-01", None]
 
 
+def test_a_later_folder_may_tell_only_of_a_sighting(
+    new_database: Make, put: Callable[..., Path]
+) -> None:
+    engine = new_database("a.db")
+    take(engine, put())
+    seen = put("b", only=True, sightings="object,layer,date,result\nN.1,l2,2001,seen\n")
+    report = take(engine, seen)
+    assert report.written, said(report)
+    bounds = row(engine, "SELECT came_to, gone_from FROM layer WHERE ref = 'l2'")
+    assert iso(bounds[0]) == "2001-12-31"
+
+
 FAULTS: dict[str, tuple[Tables, str]] = {
     "an alias that two bear": (
         {"interventions": "object,ref,people\nN.1,i1,E.M.\n"},
