@@ -40,11 +40,6 @@ def escape(item: str) -> str:
     return item.replace("\\", "\\\\").replace(";", "\\;")
 
 
-def join_list(items: list[str]) -> str:
-    """The cell that holds these items."""
-    return "; ".join(escape(item) for item in items)
-
-
 def split_role(item: str) -> tuple[str, str]:
     """Name and role of an item "Name (role)"; the role is "" where none is given."""
     match = _ROLE.fullmatch(item)

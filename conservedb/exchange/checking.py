@@ -10,12 +10,9 @@ from conservedb.exchange.columns import Column, Ref
 from conservedb.exchange.faults import Fault
 from conservedb.exchange.ordering import Ordering
 from conservedb.exchange.record import Record
-from conservedb.exchange.statements import FILES
 from conservedb.exchange.subject import Subject
-from conservedb.exchange.subjects import BY_NAME, SUBJECTS
+from conservedb.exchange.subjects import BY_NAME
 from conservedb.exchange.taking import Taking
-
-_TABLES = {subject.table.name: subject for subject in SUBJECTS}
 
 
 class Checking:
@@ -35,7 +32,7 @@ class Checking:
         self._places()
         for subject, records in self._taking.present():
             if subject.parent:
-                self._circles(subject, records, f"{subject.parent}_id", "id")
+                self._circles(subject, records)
         self._recipes()
         while self.ordering.check(hanging_too=True):
             pass
@@ -76,12 +73,10 @@ class Checking:
                     " already stays: a blank cell never erases)",
                 )
 
-    def _circles(
-        self, subject: Subject, records: dict[int, Record], parent: str, child: str
-    ) -> None:
+    def _circles(self, subject: Subject, records: dict[int, Record]) -> None:
         """A part that contains itself through its parents."""
-        position = subject.position[parent]
-        above: dict[int, int | None] = self._stored_parents(subject, parent, records)
+        position = subject.position[f"{subject.parent}_id"]
+        above = self._stored_parents(subject, records)
         above.update({r.id: r.values[position] for r in records.values() if not r.bad})
         for record in records.values():
             seen, step = {record.id}, above.get(record.id)
@@ -99,10 +94,10 @@ class Checking:
                 )
 
     def _stored_parents(
-        self, subject: Subject, parent: str, records: dict[int, Record]
+        self, subject: Subject, records: dict[int, Record]
     ) -> dict[int, int | None]:
         table = subject.table
-        statement = select(table.c.id, table.c[parent])
+        statement = select(table.c.id, table.c[f"{subject.parent}_id"])
         if not subject.in_object:
             return dict(self._connection.execute(statement).all())
         objects = {record.values[0] for record in records.values() if not record.new}
@@ -150,11 +145,10 @@ class Checking:
         while grown:
             grown = False
             for subject, records in self._taking.present():
-                pointers = _pointers(subject)
                 for record in records.values():
                     if record.refused:
                         continue
-                    target = _bad_target(subject, record, pointers, bad)
+                    target = _bad_target(subject, record, bad)
                     if target is None:
                         continue
                     record.hangs = grown = True
@@ -176,49 +170,16 @@ class Checking:
         )
 
 
-def _pointers(subject: Subject) -> list[tuple[int, str]]:
-    pointers = [
-        (subject.position[column.fields[0]], column.subject)
-        for column in subject.plain
-        if isinstance(column, Ref)
-    ]
-    if subject.in_object:
-        pointers.append((0, "objects"))
-    for field, target in (
-        ("material_id", "materials"),
-        ("material_class_id", "material_classes"),
-        ("place_id", "places"),
-    ):
-        if field in subject.position:
-            pointers.append((subject.position[field], target))
-    if subject.name == "statements":
-        pointers += [(subject.position[f"{name}_id"], file) for name, file in FILES.items()]
-    return pointers
-
-
-_LISTED = {
-    "bridges": "places",
-    "people": "people",
-    "components": "components",
-    "places": "places",
-    "place": "places",
-}
-
-
 def _bad_target(
-    subject: Subject,
-    record: Record,
-    pointers: list[tuple[int, str]],
-    bad: set[tuple[str, int]],
+    subject: Subject, record: Record, bad: set[tuple[str, int]]
 ) -> tuple[str, int] | None:
-    for position, name in pointers:
+    for position, name in subject.pointers:
         if (name, record.values[position]) in bad:
             return name, record.values[position]
-    for column, items in record.links.items():
-        name = _LISTED.get(column, "")
-        for item in items:
-            if (name, item[0]) in bad:
-                return name, item[0]
+    for column in subject.lists:
+        for item in record.links.get(column.name, ()):
+            if (column.subject, item[0]) in bad:
+                return column.subject, item[0]
     return None
 
 

@@ -63,6 +63,11 @@ class Column:
         return (self.field or self.name,)
 
     @property
+    def pointers(self) -> tuple[tuple[str, str], ...]:
+        """Which of its fields point at records, and of which subject."""
+        return ()
+
+    @property
     def blank(self) -> Values:
         """The values where nothing is recorded."""
         return (None,) * len(self.fields)
@@ -229,6 +234,10 @@ class Ref(Column):
 
     subject: str = ""
 
+    @property
+    def pointers(self) -> tuple[tuple[str, str], ...]:
+        return ((self.fields[0], self.subject),)
+
     def parse(self, cell: str, keys: Keys) -> Values:
         return (keys.find(self.subject, cell.strip()),)
 
@@ -247,6 +256,11 @@ class Material(Column):
         middle = ("material_class_id",) if self.with_class else ()
         return ("material_id", *middle, "material_words")
 
+    @property
+    def pointers(self) -> tuple[tuple[str, str], ...]:
+        klass = (("material_class_id", "material_classes"),) if self.with_class else ()
+        return (("material_id", "materials"), *klass)
+
     def parse(self, cell: str, keys: Keys) -> Values:
         material, klass, words = keys.material(cell.strip())
         return (material, klass, words) if self.with_class else (material, words)
@@ -264,6 +278,7 @@ class ListColumn:
     """A list in a cell, kept as rows of a link table (`owner` points back at the record).
 
     Where `single` names a field of the record itself, a list of one item is kept there.
+    `subject` is what the first field of an item points at, "" where it points at nothing.
     """
 
     name: str
@@ -274,11 +289,17 @@ class ListColumn:
     show_item: Callable[[Values, Keys], str]
     with_object: bool = False
     single: str = ""
+    subject: str = ""
 
     @property
     def names(self) -> tuple[str, ...]:
         """The CSV header of the list."""
         return (self.name,)
+
+    @property
+    def pointers(self) -> tuple[tuple[str, str], ...]:
+        """The field of the record itself that points at a single item, if there is one."""
+        return ((self.single, self.subject),) if self.single else ()
 
     def parse(self, cell: str, keys: Keys) -> list[Values]:
         """One tuple of link fields per item; the same item twice counts once."""
@@ -307,7 +328,7 @@ def refs(
     def show(row: Values, keys: Keys) -> str:
         return cells.escape(keys.name_of(subject, row[0]))
 
-    return ListColumn(name, table, owner, (field,), parse, show, with_object=True, single=single)
+    return ListColumn(name, table, owner, (field,), parse, show, True, single, subject)
 
 
 def people(table: str, owner: str) -> ListColumn:
@@ -323,7 +344,8 @@ def people(table: str, owner: str) -> ListColumn:
     def show(row: Values, keys: Keys) -> str:
         return cells.join_role(keys.name_of("people", row[0]), row[1] or "")
 
-    return ListColumn("people", table, owner, ("person_id", "role"), parse, show)
+    fields = ("person_id", "role")
+    return ListColumn("people", table, owner, fields, parse, show, subject="people")
 
 
 def aliases(table: str, owner: str) -> ListColumn:

@@ -88,8 +88,7 @@ def import_folder(
             kept = keep_good or not taking.faults
             if kept:
                 _write(connection, taking, checking)
-                _integrity(connection, taking)
-            kept = keep_good or not taking.faults
+                _integrity(connection)
             refused = None
             if kept and (taking.faults or checking.dependents):
                 refused = write_refused(folder, encoding, taking, checking.dependents)
@@ -118,7 +117,7 @@ def _write(connection: Connection, taking: Taking, checking: Checking) -> None:
         ) from problem
 
 
-def _integrity(connection: Connection, taking: Taking) -> None:
+def _integrity(connection: Connection) -> None:
     """Nothing may have slipped past: the database's own check of references."""
     broken = connection.exec_driver_sql("PRAGMA foreign_key_check").first()
     if broken is not None:

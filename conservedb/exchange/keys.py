@@ -124,6 +124,10 @@ class KeyBook:
         self._next[table] += 1
         return self._next[table]
 
+    def ids_of(self, subject: Subject, object_id: int) -> dict[Any, int]:
+        """Ids by key: of the records of one object, or of all where no object has its own."""
+        return self.scoped[subject.name][object_id] if subject.in_object else self.ids[subject.name]
+
     def label(self, subject: str, record: int, text: str) -> None:
         """Make known how a record of the folder is written in cells."""
         self._labels[subject][record] = text

@@ -31,6 +31,7 @@ class Ordering:
     def __init__(self, connection: Connection, taking: Taking) -> None:
         self._connection = connection
         self._taking = taking
+        self._parts_change = False
         self.bounds: dict[int, LayerBounds] = {}
         self.also_concerned = self._objects_citing_changed_sources()
 
@@ -44,6 +45,11 @@ class Ordering:
         facts = self._facts(hanging_too)
         chronology = Chronology(facts)
         before = len(self._taking.faults)
+        self._parts_change = any(
+            record.changed and not record.bad
+            for name in ("objects", "components", "places")
+            for record in self._taking.records.get(name, {}).values()
+        )
         self._deeds(facts, chronology)
         self._arrivals(facts, chronology)
         self.bounds = {}
@@ -157,15 +163,9 @@ class Ordering:
         return f"lies after {name} was lost (not after {iso(lost.latest)})"
 
     def _concerned(self, name: str, record_id: int) -> bool:
-        """Whether a record is of the folder, or hangs on something the folder changes."""
+        """Whether a record is of the folder, or may hang on a part that the folder changes."""
         record = self._taking.records.get(name, {}).get(record_id)
-        if record is not None:
-            return not record.bad
-        return any(
-            record.changed and not record.bad
-            for above in ("objects", "components", "places")
-            for record in self._taking.records.get(above, {}).values()
-        )
+        return self._parts_change if record is None else not record.bad
 
     def _listed(self, name: str, record_id: int, column_name: str) -> list[Values]:
         """The items of a list: those of the row, else those that the database keeps."""

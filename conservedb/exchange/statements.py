@@ -34,6 +34,10 @@ class StatementTarget(Column):
     def fields(self) -> tuple[str, ...]:
         return ("subject", *(f"{subject}_id" for subject in STATEMENT_SUBJECTS))
 
+    @property
+    def pointers(self) -> tuple[tuple[str, str], ...]:
+        return tuple((f"{subject}_id", file) for subject, file in FILES.items())
+
     def parse(self, cell: str, keys: Keys) -> Values:
         (subject,) = Choice("table", values=STATEMENT_SUBJECTS).parse(cell, keys)
         keys.object_id = self._find(keys, "objects", "object", "the number of the object")
@@ -69,6 +73,10 @@ class StatementValue(Column):
     @property
     def fields(self) -> tuple[str, ...]:
         return (self.name, "material_id")
+
+    @property
+    def pointers(self) -> tuple[tuple[str, str], ...]:
+        return (("material_id", "materials"),)
 
     def parse(self, cell: str, keys: Keys) -> Values:
         if keys.row.get("field", "").strip() != "material":

@@ -62,6 +62,13 @@ class Subject:
         return first + tuple(f for column in self.plain for f in column.fields) + singles
 
     @cached_property
+    def pointers(self) -> tuple[tuple[int, str], ...]:
+        """Which of a record's values point at records, and of which subject."""
+        first = ((0, "objects"),) if self.in_object else ()
+        found = [pointer for column in self.columns for pointer in column.pointers]
+        return first + tuple((self.position[field], subject) for field, subject in found)
+
+    @cached_property
     def position(self) -> dict[str, int]:
         """Where a field stands among a record's values."""
         return {field: index for index, field in enumerate(self.fields)}

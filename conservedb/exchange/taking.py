@@ -70,19 +70,17 @@ class Taking:
         records = self.records[subject.name] = {}
         index = {header: position for position, header in enumerate(table.headers)}
         key_columns = [c for c in subject.plain if c.name in subject.key]
-        scoped = keys.scoped.get(subject.name)
         self._take_malformed(table, index, key_columns)
         for row in table.rows:
             try:
-                object_id = self._object_of(row, index) if subject.in_object else 0
-                keys.object_id = object_id
+                keys.object_id = self._object_of(row, index) if subject.in_object else 0
                 key, label = self._key(subject, row, index, key_columns)
             except CellProblem as problem:
                 name = subject.key[-1]
                 self.fault(table, row, *_culprit(problem, name, row, index), problem)
                 self.refused[subject.name].append(row)
                 continue
-            ids = keys.ids[subject.name] if scoped is None else scoped[object_id]
+            ids = keys.ids_of(subject, keys.object_id)
             known = ids.get(key)
             if known is not None and known in records:
                 self._repeat(table, row, label, records[known])
@@ -109,8 +107,7 @@ class Taking:
             except CellProblem:
                 self.refused[subject.name].append(row)
                 continue
-            scoped = keys.scoped.get(subject.name)
-            ids = keys.ids[subject.name] if scoped is None else scoped[keys.object_id]
+            ids = keys.ids_of(subject, keys.object_id)
             if key in ids:
                 self.refused[subject.name].append(row)
                 continue
