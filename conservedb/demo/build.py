@@ -89,18 +89,15 @@ def _lines(raw: sqlite3.Connection) -> Iterator[str]:
             yield f"{sql};\n"
             yield from _rows(raw, name)
     yield "DELETE FROM sqlite_sequence;\n"
-    yield from _rows(raw, "sqlite_sequence", "name")
+    yield from _rows(raw, "sqlite_sequence")
     for kind, _, sql in schema:
         if kind == "index":
             yield f"{sql};\n"
     yield "COMMIT;\n"
 
 
-def _rows(raw: sqlite3.Connection, table: str, order: str = "1, 2") -> Iterator[str]:
-    cursor = raw.execute(f"SELECT * FROM {table}")
-    if len(cursor.description) == 1:
-        order = "1"
-    for row in raw.execute(f"SELECT * FROM {table} ORDER BY {order}"):
+def _rows(raw: sqlite3.Connection, table: str) -> Iterator[str]:
+    for row in raw.execute(f"SELECT * FROM {table} ORDER BY rowid"):
         yield f"INSERT INTO {table} VALUES({','.join(map(_literal, row))});\n"
 
 

@@ -2,10 +2,30 @@
 
 from __future__ import annotations
 
-from conservedb.dates import NEVER, OPEN_START, UNKNOWN_END, UNKNOWN_START
+from functools import cache
+
+from conservedb.dates import NEVER, OPEN_START, UNKNOWN_END, UNKNOWN_START, from_iso
 from conservedb.knowledge.narrowing import Interval
 
-_NO_START = max(OPEN_START, UNKNOWN_START)
+
+@cache
+def day_entered(entered: str) -> int:
+    """The day on which a record was entered, from its ISO text."""
+    return from_iso(entered)
+
+
+def recorded_by(source_latest: int | None, entered: str, recorded: int = UNKNOWN_END) -> int:
+    """By when something had been recorded.
+
+    Args:
+        source_latest: the latest day of its source, if there is one.
+        entered: the day on which it was entered, as ISO text.
+        recorded: the latest day on which it was written down, where that is recorded.
+    """
+    for day in (source_latest, recorded):
+        if day is not None and day < UNKNOWN_END:
+            return day
+    return day_entered(entered)
 
 
 def happened(
@@ -32,6 +52,6 @@ def happened(
         latest = recorded
     if latest > entered >= earliest:
         latest = entered
-    if earliest <= _NO_START and earliest < floor <= latest:
+    if earliest <= UNKNOWN_START and earliest < floor <= latest:
         earliest = floor
     return Interval(earliest, latest, flags)

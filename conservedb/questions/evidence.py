@@ -4,12 +4,11 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Mapping, Sequence
-from functools import cache
 
 from sqlalchemy import ColumnElement, Connection, Table, func, select
 
-from conservedb.dates import UNKNOWN_END, UNKNOWN_START, describe_flags, from_iso
-from conservedb.knowledge.dating import happened
+from conservedb.dates import UNKNOWN_END, UNKNOWN_START
+from conservedb.knowledge.dating import day_entered, happened, recorded_by
 from conservedb.knowledge.layers import Interval
 from conservedb.questions.answers import Person, Rival, Source, When
 from conservedb.questions.asking import Question, Row, Rows, Selection, blank, cited, dated
@@ -39,32 +38,16 @@ def source_of(row: Row, at: int) -> Source | None:
     return None if row[at] is None else Source(row[at], row[at + 1], row[at + 2])
 
 
-def said_flags(flags: int) -> str:
-    """ "date approximate", "date uncertain" or both; "" where the dates are plain."""
-    return describe_flags(flags) if flags else ""
-
-
 def interval(date: When, floor: int, ceiling: int | None, entered: str) -> Interval:
     """The days on which something recorded can have happened.
 
     Args:
         floor: the earliest making of what bears it.
-        ceiling: the latest day of its source, if there is one with a known date.
+        ceiling: the latest day of its source, if there is one.
         entered: the day on which it was entered, as ISO text.
     """
-    if date.latest < UNKNOWN_END:
-        recorded = date.latest
-    elif ceiling is not None and ceiling < UNKNOWN_END:
-        recorded = ceiling
-    else:
-        recorded = day_entered(entered)
+    recorded = recorded_by(ceiling, entered)
     return happened(date.earliest, date.latest, date.flags, recorded, floor, day_entered(entered))
-
-
-@cache
-def day_entered(entered: str) -> int:
-    """The day on which a record was entered, from its ISO text."""
-    return from_iso(entered[:10])
 
 
 def people_of(link: Table, owners: Selection) -> Question:

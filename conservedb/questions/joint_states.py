@@ -8,11 +8,9 @@ from typing import Any
 
 from sqlalchemy import Connection, bindparam, case, func, select
 
-from conservedb.dates import UNKNOWN_END
-from conservedb.knowledge.dating import happened
+from conservedb.knowledge.dating import day_entered, happened, recorded_by
 from conservedb.knowledge.joints import NOT_RECORDED, JointEvent, condition
 from conservedb.questions.asking import Question
-from conservedb.questions.evidence import day_entered
 from conservedb.records.places import joint_event, place
 from conservedb.records.sources import source
 from conservedb.records.treatments import intervention
@@ -85,9 +83,6 @@ def _condition(floor: int, events: tuple[Event, ...], day: int) -> str:
 def known_event(event: Event, floor: int) -> JointEvent:
     """The event with the days on which it can have happened; `event` is EVENT_COLUMNS[1:]."""
     kind, earliest, latest, flags, step, source_latest, entered = event
-    recorded = latest
-    if latest >= UNKNOWN_END:
-        known = source_latest is not None and source_latest < UNKNOWN_END
-        recorded = source_latest if known else day_entered(entered)
+    recorded = recorded_by(source_latest, entered)
     when = happened(earliest, latest, flags, recorded, floor, day_entered(entered))
     return JointEvent(kind or "", when, step)

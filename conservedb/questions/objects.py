@@ -15,6 +15,7 @@ from sqlalchemy import (
     select,
 )
 
+from conservedb.dates import describe_flags
 from conservedb.knowledge.layers import Interval
 from conservedb.questions import cautions, evidence, naming
 from conservedb.questions.answers import AsOf, ComponentRow, Deed, Hit, ObjectAnswer, Rival
@@ -248,7 +249,7 @@ def _component_row(
         row.note,
         made,
         lost,
-        evidence.said_flags(flags),
+        describe_flags(flags),
     )
 
 

@@ -47,30 +47,39 @@ def _of_layers(table: Table, layers: Selection) -> Selection:
     return select(table.c.id).where(table.c.layer_id.in_(layers))
 
 
-def _statements(**subjects: Selection) -> Selection:
-    return union_all(
+def _scope(
+    components: Selection,
+    places: Selection,
+    layers: Selection,
+    removals: Selection,
+    sightings: Selection,
+    events: Selection,
+    interventions: Selection,
+    **also: Selection,
+) -> Scope:
+    """The scope of these records, with the statements about them (and about `also`)."""
+    subjects = {
+        **also,
+        "component": components,
+        "place": places,
+        "layer": layers,
+        "removal": removals,
+        "sighting": sightings,
+        "joint_event": events,
+        "intervention": interventions,
+    }
+    statements = union_all(
         *(
             select(statement.c.id).where(statement.c[f"{subject}_id"].in_(ids))
             for subject, ids in subjects.items()
         )
     )
+    return Scope(components, places, layers, removals, sightings, events, interventions, statements)
 
 
 def _whole_object() -> Scope:
-    components, places, layers = (_of_object(table) for table in (component, place, layer))
-    interventions, events = _of_object(intervention), _of_object(joint_event)
-    removals, sightings = _of_object(removal), _of_object(sighting)
-    statements = _statements(
-        object=select(_ID),
-        component=components,
-        place=places,
-        layer=layers,
-        removal=removals,
-        sighting=sightings,
-        joint_event=events,
-        intervention=interventions,
-    )
-    return Scope(components, places, layers, removals, sightings, events, interventions, statements)
+    tables = (component, place, layer, removal, sighting, joint_event, intervention)
+    return _scope(*(_of_object(table) for table in tables), object=select(_ID))
 
 
 def _local(components: Selection, places: Selection, *deeds: Selection) -> Scope:
@@ -92,16 +101,7 @@ def _local(components: Selection, places: Selection, *deeds: Selection) -> Scope
         select(agent.c.intervention_id).where(agent.c.id.in_(used)),
         *deeds,
     )
-    statements = _statements(
-        component=components,
-        place=places,
-        layer=layers,
-        removal=removals,
-        sighting=sightings,
-        joint_event=events,
-        intervention=interventions,
-    )
-    return Scope(components, places, layers, removals, sightings, events, interventions, statements)
+    return _scope(components, places, layers, removals, sightings, events, interventions)
 
 
 def _part() -> Scope:

@@ -2,23 +2,14 @@
 
 from __future__ import annotations
 
-import datetime
 from collections import defaultdict
 from collections.abc import Iterator, Mapping, Sequence
-from functools import cache
 from typing import NamedTuple
 
 from sqlalchemy import Connection, bindparam, select
 
-from conservedb.dates import (
-    NEVER,
-    OPEN_START,
-    UNKNOWN_END,
-    UNKNOWN_START,
-    day_number,
-    iso,
-)
-from conservedb.knowledge.dating import happened
+from conservedb.dates import NEVER, OPEN_START, UNKNOWN_END, UNKNOWN_START, iso
+from conservedb.knowledge.dating import day_entered, happened, recorded_by
 from conservedb.knowledge.layers import (
     Bounds,
     ImpossibleOrder,
@@ -48,19 +39,11 @@ class Existence(NamedTuple):
     """The making of what bears a layer, and the loss of each side ("" where there is one)."""
 
     floor: int
-    bearer: int | None
     lost: dict[str, Interval]
     two_sided: bool
 
 
 _NEVER_LOST: dict[str, Interval] = {}
-_NO_START = max(OPEN_START, UNKNOWN_START)
-
-
-@cache
-def _day(entered: str) -> int:
-    day = datetime.date.fromisoformat(entered)
-    return day_number(day.year, day.month, day.day)
 
 
 class Chronology:
@@ -92,7 +75,7 @@ class Chronology:
             intervention_id
         ]
         cap = self._cap(source, entered, recorded)
-        return happened(earliest, latest, flags, cap, entered=_day(entered))
+        return happened(earliest, latest, flags, cap, entered=day_entered(entered))
 
     def existence(self, place_id: int, object_id: int) -> Existence:
         """Since when what bears a place exists, and what of it was lost."""
@@ -106,23 +89,20 @@ class Chronology:
         row = self._rows["component"].get(component_id)
         if row is None:
             return OPEN_START
-        return int(row[0]) if row[0] > _NO_START else self._object_made(row[6])
+        return int(row[0]) if row[0] > UNKNOWN_START else self._object_made(row[6])
 
     def lost(self, component_id: int) -> Interval | None:
         """When a component was lost; None where no loss is recorded."""
         row = self._rows["component"].get(component_id)
         if row is None or row[4] == "blank":
             return None
-        entered = _day(row[5])
+        entered = day_entered(row[5])
         return happened(row[1], row[2], row[3], entered, row[0], entered)
 
     def _work_out_existence(self, place_id: int, object_id: int) -> Existence:
         kind, first, second = self._rows["place"].get(place_id, (None, None, None))
-        bearers = [c for c in (first, second) if c is not None]
-        made = [(self.made(c), c) for c in bearers]
-        floor, bearer = max(made, default=(OPEN_START, None))
-        if floor == OPEN_START or floor < self._object_made(object_id):
-            floor = max(floor, self._object_made(object_id))
+        made = [self.made(component) for component in (first, second) if component is not None]
+        floor = max(*made, self._object_made(object_id), OPEN_START)
         joint = kind == "joint"
         lost = _NEVER_LOST
         sides = (("A", first), ("B", second or first)) if joint else (("", first),)
@@ -130,7 +110,7 @@ class Chronology:
             loss = self.lost(component) if component is not None else None
             if loss is not None:
                 lost = {**lost, side: loss}
-        return Existence(floor, bearer, lost, joint)
+        return Existence(floor, lost, joint)
 
     def _object_made(self, object_id: int) -> int:
         row = self._rows["object"].get(object_id)
@@ -142,11 +122,8 @@ class Chronology:
         return min(floors) if floors else self._object_made(row[0])
 
     def _cap(self, source: int | None, entered: str, recorded: int = UNKNOWN_END) -> int:
-        if source is not None and source in self._rows["source"]:
-            latest = self._rows["source"][source][0]
-            if latest < UNKNOWN_END:
-                return int(latest)
-        return recorded if recorded < UNKNOWN_END else _day(entered)
+        (latest,) = self._rows["source"].get(source, (None,)) if source is not None else (None,)
+        return recorded_by(latest, entered, recorded)
 
     def _came(self, row: Row, floor: int) -> Interval:
         _, _, earliest, latest, flags, derived, deed, source, entered, _ = row
@@ -172,7 +149,7 @@ class Chronology:
             entered = deed_entered
         else:
             cap = self._cap(source, entered)
-        return happened(earliest, latest, flags, cap, floor, _day(entered))
+        return happened(earliest, latest, flags, cap, floor, day_entered(entered))
 
     def _bounds_of(self, layer_id: int, row: Row) -> LayerBounds | Contradiction:
         came = self._came(row, self._floor(layer_id, row))
@@ -243,7 +220,7 @@ class Chronology:
     def _sighting(self, row: Row) -> Sighting:
         _, earliest, latest, flags, result, side, source, entered = row
         cap = self._cap(source, entered)
-        when = happened(earliest, latest, flags, cap, entered=_day(entered))
+        when = happened(earliest, latest, flags, cap, entered=day_entered(entered))
         return Sighting(when, result or "not accessible", side or "")
 
 

@@ -18,8 +18,6 @@ from conservedb.tui.text import ACCENT, QUIET, STRONG, joined, plain, styled
 from conservedb.tui.widgets.lines import MARKER
 from conservedb.tui.wording import as_of_words
 
-DECADE = 10
-
 
 class TimeRule(Widget, can_focus=True):
     """Shows the asked day among the events, and asks for another day when used."""
