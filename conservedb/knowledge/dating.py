@@ -28,6 +28,14 @@ def recorded_by(source_latest: int | None, entered: str, recorded: int = UNKNOWN
     return day_entered(entered)
 
 
+def made_from(part: int | None, whole: int) -> int:
+    """The earliest making of a part where it is known, else that of the whole object.
+
+    A part may be older than the object it was put into.
+    """
+    return whole if part is None or part <= UNKNOWN_START else part
+
+
 def happened(
     earliest: int,
     latest: int,

@@ -69,7 +69,8 @@ def conditions(
     found = {}
     for joint, one, other in joints:
         # Joints that went through the same on the same days stand alike: worked out once.
-        alike = (max(made.get(one, whole_made), made.get(other, whole_made)), events[joint])
+        bearers = [made[part] for part in (one, other) if part in made]
+        alike = (max(bearers, default=whole_made), events[joint])
         if alike not in known:
             known[alike] = _condition(*alike, day) if alike[1] else NOT_RECORDED
         found[joint] = known[alike]

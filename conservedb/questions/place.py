@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from sqlalchemy import Connection, bindparam, select
 
+from conservedb.knowledge.dating import made_from
 from conservedb.knowledge.joints import JointEvent
 from conservedb.questions import cautions, evidence, joint, layers_at, naming
 from conservedb.questions.answers import (
@@ -92,7 +93,8 @@ def place(connection: Connection, number: str, mark: str, on: AsOf) -> PlaceAnsw
     if row is None:
         raise naming.no_such_mark(connection, owner, ("place",), mark)
     whole = object_made(when(owner, _MADE))
-    floor = max(row.a_made or whole.earliest, row.b_made or whole.earliest, whole.earliest)
+    bearers = [made for made in (row.a_made, row.b_made) if made is not None]
+    floor = max((made_from(made, whole.earliest) for made in bearers), default=whole.earliest)
     condition: JointCondition | None = None
     fixings: tuple[Fixing, ...] = ()
     known: list[JointEvent] = []

@@ -17,6 +17,7 @@ from sqlalchemy import (
     select,
 )
 
+from conservedb.knowledge.dating import made_from
 from conservedb.knowledge.layers import Interval
 from conservedb.questions.answers import PlaceRow
 from conservedb.questions.asking import Question, Rows, blank
@@ -95,7 +96,7 @@ def places_of(
         certain[at], unsure[at] = sure, possible - sure
     for at, possible in _CANDIDATES.tuples(connection, object=owner, day=day):
         unsure[at] = unsure.get(at, 0) + possible
-    made = {row.id: max(row.made_earliest, whole.earliest) for row in components}
+    made = {row.id: made_from(row.made_earliest, whole.earliest) for row in components}
     joints = [(row[0], row[3], row[4]) for row in places if row[2] == "joint"]
     standing = conditions(connection, owner, joints, made, whole.earliest, day)
     return tuple(

@@ -8,8 +8,8 @@ from typing import NamedTuple
 
 from sqlalchemy import Connection, bindparam, select
 
-from conservedb.dates import NEVER, OPEN_START, UNKNOWN_END, UNKNOWN_START, iso
-from conservedb.knowledge.dating import day_entered, happened, recorded_by
+from conservedb.dates import NEVER, OPEN_START, UNKNOWN_END, iso
+from conservedb.knowledge.dating import day_entered, happened, made_from, recorded_by
 from conservedb.knowledge.layers import (
     Bounds,
     ImpossibleOrder,
@@ -89,7 +89,7 @@ class Chronology:
         row = self._rows["component"].get(component_id)
         if row is None:
             return OPEN_START
-        return int(row[0]) if row[0] > UNKNOWN_START else self._object_made(row[6])
+        return made_from(row[0], self._object_made(row[6]))
 
     def lost(self, component_id: int) -> Interval | None:
         """When a component was lost; None where no loss is recorded."""
@@ -102,7 +102,7 @@ class Chronology:
     def _work_out_existence(self, place_id: int, object_id: int) -> Existence:
         kind, first, second = self._rows["place"].get(place_id, (None, None, None))
         made = [self.made(component) for component in (first, second) if component is not None]
-        floor = max(*made, self._object_made(object_id), OPEN_START)
+        floor = max(made, default=self._object_made(object_id))
         joint = kind == "joint"
         lost = _NEVER_LOST
         sides = (("A", first), ("B", second or first)) if joint else (("", first),)

@@ -220,6 +220,16 @@ def test_a_later_folder_may_tell_only_of_a_sighting(
     assert iso(bounds[0]) == "2001-12-31"
 
 
+def test_a_part_may_be_older_than_its_object(new_database: Make, put: Callable[..., Path]) -> None:
+    """Where the making of the part is known, it is the floor and not that of the object."""
+    engine = new_database("a.db")
+    components = "object,mark,made\nN.1,B1,1650\nN.1,B2,1868\n"
+    report = take(engine, put(components=components))
+    assert report.written, said(report)
+    bounds = row(engine, "SELECT came_from, came_to FROM layer WHERE ref = 'l2'")
+    assert [iso(day) for day in bounds] == ["1650-01-01", TODAY.isoformat()]
+
+
 FAULTS: dict[str, tuple[Tables, str]] = {
     "an alias that two bear": (
         {"interventions": "object,ref,people\nN.1,i1,E.M.\n"},
