@@ -26,7 +26,9 @@ database = Table(
     Column("name", Text),
     Column("created", Text, nullable=False),
     Column("fixed_today", Text),
+    Column("edition", Text),
     CheckConstraint("id = 1", name="one_row"),
     sqlite_strict=True,
 )
-"""One row. `fixed_today` (ISO day) is set only in a demonstration, whose "today" stands still."""
+"""One row. `fixed_today` (ISO day) is set only in a demonstration, whose "today" stands still.
+`edition` is that of the shipped reference tables last taken in."""
