@@ -25,8 +25,9 @@ EFFECTS = (
 """Every word that `Reading.effect` may be."""
 GROUPS = (
     "to test",
-    "acts on neighbours too",
+    "by hand or by heat",
     "acts only in part",
+    "acts on neighbours too",
     "last resort",
 )
 """Under which heading an option stands, in the order of the list."""
@@ -151,7 +152,9 @@ class Plan:
     """The answer to "how does this come off".
 
     `verdict` is one of the words of `verdicts`; `study_only` holds while no support step is
-    recorded. `hidden` counts options beyond the hazard band that was set.
+    recorded. `hidden` counts options beyond the hazard band that was set. `opens` says what
+    holds of the whole joint, whose verdict is that of its worst zone or fixing. `more` counts
+    predictions left out because better ones of the same kind are listed.
     """
 
     target: Target
@@ -169,6 +172,8 @@ class Plan:
     limits: tuple[str, ...]
     hidden: int = 0
     cautions: tuple[str, ...] = ()
+    opens: str = ""
+    more: int = 0
 
 
 VERDICTS = (

@@ -10,7 +10,7 @@ from collections import defaultdict
 from collections.abc import Iterable, Mapping
 from typing import Any
 
-from sqlalchemy import Connection, Table, select
+from sqlalchemy import ColumnElement, Connection, Table, select
 
 from conservedb.knowledge.behaviour import (
     Agent,
@@ -39,7 +39,8 @@ WARMTH = ("glass transition", "softening", "melting")
 
 def _told(table: Table) -> list[Any]:
     """Basis, source and, where it has them, page and confirmation of a row."""
-    columns = [blank(table.c.basis).label("basis"), blank(source.c.citation).label("citation")]
+    columns: list[Any] = [blank(table.c.basis).label("basis")]
+    columns.append(blank(source.c.citation).label("citation"))
     columns.append(blank(source.c.ref).label("source_ref"))
     if "page" in table.c:
         columns.append(blank(table.c.page).label("page"))
@@ -48,7 +49,7 @@ def _told(table: Table) -> list[Any]:
     return columns
 
 
-def _rows_of(table: Table, *columns: Any) -> Question:
+def _rows_of(table: Table, *columns: ColumnElement[Any]) -> Question:
     return Question(
         select(*columns, *_told(table))
         .outerjoin_from(table, source, source.c.id == table.c.source_id)
@@ -175,6 +176,7 @@ class Materials:
         self._rows = {row.id: row for row in _MATERIALS.all(connection)}
         self._ids = {row.key: row.id for row in self._rows.values()}
         self._classes = {row.id: row for row in _CLASSES.all(connection)}
+        self._class_ids = {row.key: row.id for row in self._classes.values()}
         self._parts = _grouped(_PARTS.all(connection))
         traits = _TRAITS.all(connection)
         self._own_traits = _grouped([row for row in traits if row.material_id is not None])
@@ -197,6 +199,13 @@ class Materials:
         """The id of the material of that key."""
         return self._ids.get(key)
 
+    def named(self, material: str | None, klass: str) -> Matter | None:
+        """The material of a key or, where only that is known, the class of one; else None."""
+        if material is not None and material in self._ids:
+            return self.of(self._ids[material])
+        known = self._class_ids.get(klass)
+        return self.of_class(known) if known is not None else None
+
     def ids(self) -> Iterable[int]:
         """The ids of all materials."""
         return self._rows
@@ -213,7 +222,8 @@ class Materials:
 
     def setting(self, name: str) -> str:
         """What the department has settled; "" where it has not."""
-        return self._settings.get(name, "")
+        value: str = self._settings.get(name, "")
+        return value
 
     def solvents(self) -> dict[str, Solvent]:
         """Every liquid with published parameters and no sphere of its own, by key."""
@@ -339,13 +349,17 @@ class Materials:
         limits: tuple[Limit, ...],
         restrictions: tuple[Restriction, ...],
     ) -> Solvent:
-        values = {one.property: one for one in reversed(self._values.get(row.id, ()))}
+        values = {}
+        for one in reversed(self._values.get(row.id, [])):
+            values[one.property] = one
 
         def number(name: str) -> float | None:
-            return values[name].low if name in values else None
+            low: float | None = values[name].low if name in values else None
+            return low
 
         def words(name: str) -> str:
-            return values[name].words if name in values else ""
+            found: str = values[name].words if name in values else ""
+            return found
 
         bands = [one.band for one in hazards if one.band]
         return Solvent(

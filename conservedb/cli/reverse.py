@@ -1,0 +1,249 @@
+"""conservedb reverse NUMBER PLACE [LAYER]: how a layer may come off, and what that does nearby.
+
+JSON, in the shapes of `json_shapes`:
+{"object", "title", "place", "on": ON, "band": worst hazard band shown ("A" to "D"),
+ "target": {"layer": ref, "name", "material", "alternatives": names, "role", "identified",
+   "state"},
+ "verdict": one of the words of `knowledge.plan.VERDICTS`, "verdict_reason",
+ "opens": what holds of the whole joint ("" where it is none),
+ "carries", "support", "study_only": true or false,
+ "holds": [{"what", "layers": refs, "verdict", "reason"}],
+ "via": {"layer", "name", "sides": list, "conditions": list} or null,
+ "options": best first [{"kind" (solvent, vapour, water, heat, mechanical, wait), "title",
+   "group", "agent": [{"solvent": key, "share": per cent by volume}], "form", "window",
+   "target": READING, "neighbours": [{"layer", "place", "name", "path", "distance_mm", and the
+   fields of READING}], "ranked_by": list, "cautions": list, "hazards": [{"agent", "code",
+   "wording", "source", "checked"}], "figures": list, "band"}],
+ "hidden": options beyond the band, "more": predictions left out,
+ "refused": [{"title", "reason"}], "sequence": [{"title", "suggests", "withheld"}],
+ "first_test", "cautions": list, "limits": list}
+
+READING is "effect" (dissolves, mobilises, swells, softens, undecided, no effect expected,
+no effect when tested, tested but for less, attacked, cannot tell), "evidence", "source",
+"red": [low, high] or null, "reason", "losing": evidence that says otherwise.
+"""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+import click
+
+from conservedb.cli.settings import Settings, asking, on_option, shared_options
+
+if TYPE_CHECKING:
+    from conservedb.cli.json_shapes import Json
+    from conservedb.cli.printing import Lines
+    from conservedb.knowledge.plan import Option, Plan, Reading
+    from conservedb.questions.removal_answers import RemovalAnswer
+
+SHOWN = 4
+"""Options printed in full under each heading; the others have a line each."""
+
+
+@click.command("reverse")
+@click.argument("number")
+@click.argument("place")
+@click.argument("layer", default="")
+@click.option(
+    "--band",
+    type=click.Choice(("A", "B", "C", "D"), case_sensitive=False),
+    default=None,
+    help="The worst hazard band to show; else what the department has settled (C).",
+)
+@on_option
+@shared_options
+@click.pass_obj
+def command(
+    settings: Settings, number: str, place: str, layer: str, band: str | None, on: str | None
+) -> None:
+    """How LAYER at PLACE of object NUMBER may come off, and what that does to its neighbours.
+
+    It says what is recorded and what to test first; it is no leave to go ahead.
+
+    Example: conservedb reverse SQ.1902.7 J14 L14e
+    """
+    from conservedb.cli.printing import print_json, print_lines
+    from conservedb.questions.asof import as_of
+    from conservedb.questions.removal import removal
+
+    with asking(settings) as (connection, today):
+        answer = removal(connection, number, place, layer, as_of(on, today), (band or "").upper())
+    if settings.json:
+        print_json(reverse_json(answer))
+    else:
+        print_lines(reverse_lines(answer))
+
+
+def reverse_json(answer: RemovalAnswer) -> Json:
+    """The answer as JSON."""
+    from dataclasses import asdict
+
+    from conservedb.cli import json_shapes as shape
+
+    plan = answer.plan
+    return {
+        "object": answer.object,
+        "title": answer.title,
+        "place": answer.place,
+        "on": shape.asked(answer.on),
+        "band": answer.widest_band,
+        "target": {
+            "layer": plan.target.layer,
+            "name": plan.target.name,
+            "material": plan.target.material,
+            "alternatives": list(plan.target.alternatives),
+            "role": plan.target.role,
+            "identified": plan.target.identified,
+            "state": plan.target.state,
+        },
+        "verdict": plan.verdict,
+        "verdict_reason": plan.verdict_reason,
+        "opens": plan.opens,
+        "carries": plan.carries,
+        "support": plan.support,
+        "study_only": plan.study_only,
+        "holds": [asdict(one) for one in plan.holds],
+        "via": asdict(plan.via) if plan.via else None,
+        "options": [_option(one) for one in plan.options],
+        "hidden": plan.hidden,
+        "more": plan.more,
+        "refused": [asdict(one) for one in plan.refused],
+        "sequence": [asdict(one) for one in plan.sequence],
+        "first_test": plan.first_test,
+        "cautions": list(plan.cautions),
+        "limits": list(plan.limits),
+    }
+
+
+def _option(one: Option) -> Json:
+    from dataclasses import asdict
+
+    return {
+        "kind": one.kind,
+        "title": one.title,
+        "group": one.group,
+        "agent": [{"solvent": part.solvent, "share": part.share} for part in one.agent],
+        "form": one.form,
+        "window": one.window,
+        "target": _reading(one.target),
+        "neighbours": [
+            {
+                "layer": near.layer,
+                "place": near.place,
+                "name": near.name,
+                "path": near.path,
+                "distance_mm": near.distance_mm,
+                **_reading(near.reading),
+            }
+            for near in one.neighbours
+        ],
+        "ranked_by": list(one.ranked_by),
+        "cautions": list(one.cautions),
+        "hazards": [asdict(hazard) for hazard in one.hazards],
+        "figures": list(one.figures),
+        "band": one.band,
+    }
+
+
+def _reading(one: Reading) -> Json:
+    return {
+        "effect": one.effect,
+        "evidence": one.evidence,
+        "source": one.source,
+        "red": [round(value, 3) for value in one.red] if one.red else None,
+        "reason": one.reason,
+        "losing": list(one.losing),
+    }
+
+
+def reverse_lines(answer: RemovalAnswer) -> Lines:
+    """The answer as lines to be read aloud."""
+    from conservedb.cli.printing import Lines
+
+    plan, lines = answer.plan, Lines()
+    lines.add("object", answer.object, answer.title)
+    lines.add("location", answer.place, answer.place_name)
+    lines.add("as of", answer.on.words)
+    lines.add("carries", plan.carries)
+    lines.add("support", plan.support)
+    if plan.study_only:
+        lines.add(
+            "plan", "study only: support the parts, and record it, before anything is loosened"
+        )
+    _add_target(lines, plan)
+    for caution in plan.cautions:
+        lines.add("note", caution)
+    _add_options(lines, plan, answer.widest_band)
+    for one in plan.refused:
+        lines.add("refused", one.title, one.reason)
+    for number, step in enumerate(plan.sequence, 1):
+        lines.add(f"step {number}", step.title)
+        lines.add("may suggest", step.suggests, depth=1)
+        lines.add("withheld", step.withheld, depth=1)
+    lines.gap()
+    lines.add("first test", plan.first_test)
+    for limit in plan.limits:
+        lines.add("limit of the method", limit)
+    lines.add("this plan", "says what is recorded and what to test; it is no leave to go ahead")
+    return lines
+
+
+def _add_target(lines: Lines, plan: Plan) -> None:
+    one = plan.target
+    lines.gap()
+    lines.add("layer", f"{one.layer} {one.name}", one.role, one.state)
+    lines.add("identity", one.identified or "not recorded how it is known", depth=1)
+    lines.add("may also be", *one.alternatives, depth=1)
+    lines.add("verdict", plan.verdict, plan.verdict_reason)
+    lines.add("joint", plan.opens)
+    for hold in plan.holds:
+        lines.add("holds", hold.what, hold.verdict, hold.reason, depth=1)
+    if plan.via is not None:
+        lines.add("released through", f"{plan.via.layer} {plan.via.name}")
+        for condition in plan.via.conditions:
+            lines.add("condition", condition, depth=1)
+
+
+def _add_options(lines: Lines, plan: Plan, band: str) -> None:
+    group, shown = "", 0
+    for option in plan.options:
+        if option.group != group:
+            group, shown = option.group, 0
+            lines.gap()
+            lines.add("options", group)
+        shown += 1
+        if shown <= SHOWN:
+            _add_option(lines, option)
+        else:
+            lines.add("also", option.title, option.target.effect, option.target.evidence, depth=1)
+    lines.gap()
+    if plan.hidden:
+        lines.add("hidden", f"{plan.hidden} options beyond hazard band {band}; see --band")
+    if plan.more:
+        lines.add("left out", f"{plan.more} predictions that rank below those listed")
+
+
+def _add_option(lines: Lines, option: Option) -> None:
+    lines.add("option", option.title, option.form, option.window, depth=1)
+    lines.add("on the layer", *_said(option.target), depth=2)
+    for line in option.target.losing:
+        lines.add("but", line, depth=3)
+    for near in option.neighbours:
+        where = near.place if near.path != "same place" else ""
+        far = f"{near.distance_mm:g} mm away" if near.distance_mm is not None else ""
+        way = f"path {near.path}" if near.path != "same place" else ""
+        name = " ".join(word for word in (near.layer, near.name) if word)
+        lines.add(f"on {name}", where, far, way, *_said(near.reading), depth=2)
+    lines.add("ranked by", "; ".join(option.ranked_by), depth=2)
+    for caution in option.cautions:
+        lines.add("caution", caution, depth=2)
+    for hazard in option.hazards:
+        checked = f"checked {hazard.checked}" if hazard.checked else "not checked"
+        lines.add(f"hazard {hazard.code}", hazard.agent, hazard.wording, checked, depth=2)
+    for figure in option.figures:
+        lines.add("figure", figure, depth=2)
+
+
+def _said(reading: Reading) -> tuple[str, ...]:
+    return reading.effect, reading.evidence, reading.reason

@@ -1,0 +1,88 @@
+"""Release by hand, by heat and by waiting: what is offered, refused, or must be asked."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from conservedb.knowledge import cautions
+from conservedb.knowledge.behaviour import Lying, Matter, Neighbour
+from conservedb.knowledge.evidence import NOTHING, RULE, binders
+from conservedb.knowledge.plan import OnNeighbour, Option, Reading, Refused
+from conservedb.knowledge.warming import heat_option
+
+_PAINTED = ("gilding", "inpainting", "paint", "patination", "polychromy")
+"""Roles of layers that carry colour (common practice, no source)."""
+
+
+def heat(
+    target: Lying, neighbours: Sequence[Neighbour], beware: Sequence[str], depressed_by: float
+) -> tuple[list[Option], tuple[Refused, ...]]:
+    """Warming, if a softening figure is on record and nothing near forbids it.
+
+    Refused near cellulose nitrate. Near lead, polychromy, stone that may be wet or matter that
+    nobody has identified it needs the approval of a named person.
+    """
+    option = heat_option(target, neighbours, depressed_by)
+    if option is None:
+        return [], ()
+    lying = [target, *(near.lying for near in neighbours)]
+    nitrate = [one.name for one in lying if _any(one, "cellulose nitrate")]
+    if nitrate:
+        reason = f"cellulose nitrate near ({', '.join(dict.fromkeys(nitrate))}): it burns"
+        return [], (Refused(option.title, reason),)
+    asked = [f"needs the approval of a named person: {why}" for why in _approvals(lying, beware)]
+    warnings = (*asked, cautions.HOT, cautions.BANNER)
+    return [replace(option, cautions=warnings)], ()
+
+
+def _approvals(lying: Sequence[Lying], beware: Sequence[str]) -> list[str]:
+    found = list(beware)
+    for one in lying:
+        if _any(one, "lead"):
+            found.append(f"lead near ({one.name})")
+        if one.role.lower() in _PAINTED or _any(one, "drying oil"):
+            found.append(f"polychromy or oil near ({one.name})")
+        if not one.matters:
+            found.append(f"unidentified matter near ({one.name})")
+        if _any(one, "porous") and _any(one, "no solvent"):
+            found.append(f"stone or ceramic that may be wet ({one.name}); none recorded as dry")
+    return list(dict.fromkeys(found))
+
+
+def _any(lying: Lying, trait: str) -> bool:
+    return any(m.has(trait) for one in lying.matters for m in (one, *binders(one)))
+
+
+def by_hand(target: Lying, neighbours: Sequence[Neighbour], is_joint: bool) -> list[Option]:
+    """Taking it off with tools; what that does to neighbours is never known beforehand."""
+    title = "mechanical, from the edge" if is_joint else "mechanical, with hand tools"
+    reason = "how hard it sits is not recorded: it shows at the first touch"
+    strong = [m for m in target.matters if _stronger(m)]
+    warnings = [cautions.BY_HAND, cautions.DUST, cautions.BANNER]
+    if strong:
+        warnings.insert(
+            0, f"{strong[0].name} may be stronger than the body: the body may give first"
+        )
+    reading = Reading("cannot tell", NOTHING, reason=reason)
+    near = tuple(
+        OnNeighbour(n.lying.ref, n.lying.place, n.lying.name, reading, n.path, n.distance_mm)
+        for n in neighbours
+        if n.path == "same place"
+    )
+    return [Option("mechanical", title, (), reading, near, cautions=tuple(warnings))]
+
+
+def _stronger(matter: Matter) -> bool:
+    return any(b.has("cross-linked") for b in binders(matter))
+
+
+def waiting(target: Lying) -> list[Option]:
+    """Letting a volatile binder go off by itself."""
+    if target.matter is None or not target.matter.has("sublimes"):
+        return []
+    trait = target.matter.traits["sublimes"]
+    reason = trait.effect or "it goes off as vapour; slower from pores and when packed"
+    reading = Reading("mobilises", RULE, trait.source, None, reason)
+    warnings = ("air the room; let nothing near take up the vapour", cautions.BANNER)
+    return [Option("wait", "let it sublime", (), reading, cautions=warnings)]

@@ -1,0 +1,331 @@
+"""What bears on taking a layer off: bearers, places near, spot tests, and support put in."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from dataclasses import dataclass
+from typing import Any
+
+from sqlalchemy import BindParameter, ColumnElement, Connection, bindparam, select, union_all
+
+from conservedb.dates import is_known
+from conservedb.knowledge.behaviour import Agent, Fact, Part
+from conservedb.knowledge.evidence import ACTING
+from conservedb.questions import place as place_question
+from conservedb.questions.answers import AsOf, PlaceAnswer
+from conservedb.questions.asking import Question, Row, blank, cited, dated
+from conservedb.questions.evidence import BLANK, by_owner, source_of, when
+from conservedb.questions.naming import find_object
+from conservedb.questions.wording import cited as cited_words
+from conservedb.questions.wording import hands
+from conservedb.records.layers import layer
+from conservedb.records.materials import material
+from conservedb.records.objects import bridge, component
+from conservedb.records.people import person
+from conservedb.records.places import joint_event, place
+from conservedb.records.rules import near
+from conservedb.records.sources import source
+from conservedb.records.spot_tests import spot_test, spot_test_part, spot_test_person
+from conservedb.records.treatments import (
+    intervention,
+    intervention_component,
+    intervention_place,
+)
+from conservedb.store.keys import fold
+
+_PLACE: BindParameter[int] = bindparam("place")
+_OBJECT: BindParameter[int] = bindparam("object")
+
+_HERE = Question(
+    select(place.c.id, place.c.component_id, place.c.other_component_id, blank(place.c.kind)).where(
+        place.c.object_id == _OBJECT, place.c.mark_folded == bindparam("mark")
+    )
+)
+
+
+def _bearing(side: ColumnElement[Any], chosen: ColumnElement[bool]) -> Any:  # noqa: ANN401
+    return select(
+        component.c.id,
+        component.c.mark,
+        blank(component.c.name).label("name"),
+        blank(component.c.kind).label("kind"),
+        component.c.material_id,
+        blank(component.c.material_words).label("words"),
+        side.label("side"),
+    ).where(chosen)
+
+
+_BEARERS = Question(
+    union_all(
+        *(
+            _bearing(
+                bindparam(f"is_{name}", name.upper()),
+                component.c.id.in_(select(column).where(place.c.id == _PLACE)),
+            )
+            for name, column in (("a", place.c.component_id), ("b", place.c.other_component_id))
+        ),
+        _bearing(
+            bindparam("is_fixing", ""),
+            component.c.id.in_(select(bridge.c.component_id).where(bridge.c.place_id == _PLACE)),
+        ),
+    )
+)
+_NEAR = Question(
+    union_all(
+        *(
+            select(
+                place.c.mark,
+                place.c.id,
+                near.c.distance_mm,
+                blank(near.c.path).label("path"),
+            )
+            .join_from(near, place, place.c.id == there)
+            .where(here == _PLACE)
+            for here, there in (
+                (near.c.place_id, near.c.other_place_id),
+                (near.c.other_place_id, near.c.place_id),
+            )
+        )
+    )
+)
+_BODIES = Question(
+    select(place.c.mark, place.c.id)
+    .where(
+        place.c.kind == "body",
+        place.c.id != _PLACE,
+        place.c.component_id.in_(
+            union_all(
+                select(place.c.component_id).where(place.c.id == _PLACE),
+                select(place.c.other_component_id).where(place.c.id == _PLACE),
+            )
+        ),
+    )
+    .order_by(place.c.id)
+)
+_TESTS = Question(
+    select(
+        spot_test.c.id,
+        layer.c.ref.label("layer"),
+        *(
+            blank(spot_test.c[name]).label(name)
+            for name in ("form", "wet", "dry", "next_day", "swab_colour", "tide_line", "note")
+        ),
+        spot_test.c.temperature_c,
+        spot_test.c.dwell_min,
+        *dated(spot_test, "date"),
+        *cited(source),
+    )
+    .join_from(spot_test, layer, layer.c.id == spot_test.c.layer_id)
+    .outerjoin(source, source.c.id == spot_test.c.source_id)
+    .where(spot_test.c.object_id == _OBJECT)
+    .order_by(spot_test.c.date_latest.desc(), spot_test.c.id.desc())
+)
+_OF_OBJECT = select(spot_test.c.id).where(spot_test.c.object_id == _OBJECT)
+_PARTS = Question(
+    select(spot_test_part.c.spot_test_id, material.c.key, spot_test_part.c.share)
+    .join_from(spot_test_part, material, material.c.id == spot_test_part.c.material_id)
+    .where(spot_test_part.c.spot_test_id.in_(_OF_OBJECT))
+    .order_by(spot_test_part.c.spot_test_id, spot_test_part.c.position)
+)
+_TESTED_BY = Question(
+    select(
+        spot_test_person.c.spot_test_id.label("owner"),
+        person.c.name,
+        blank(spot_test_person.c.role),
+    )
+    .join_from(spot_test_person, person, person.c.id == spot_test_person.c.person_id)
+    .where(spot_test_person.c.spot_test_id.in_(_OF_OBJECT))
+    .order_by(spot_test_person.c.spot_test_id, spot_test_person.c.position)
+)
+_SUPPORTS = Question(
+    select(
+        intervention.c.ref,
+        blank(intervention.c.technique).label("technique"),
+        *dated(intervention, "date"),
+    )
+    .where(
+        intervention.c.kind == "support",
+        intervention.c.id.in_(
+            union_all(
+                select(intervention_place.c.intervention_id).where(
+                    intervention_place.c.place_id == _PLACE
+                ),
+                select(intervention_component.c.intervention_id).where(
+                    intervention_component.c.component_id.in_(
+                        union_all(
+                            select(place.c.component_id).where(place.c.id == _PLACE),
+                            select(place.c.other_component_id).where(place.c.id == _PLACE),
+                        )
+                    )
+                ),
+            )
+        ),
+    )
+    .order_by(intervention.c.date_latest.desc())
+)
+_CLOSED = Question(
+    select(joint_event.c.date_latest, intervention.c.date_latest.label("done"))
+    .outerjoin_from(joint_event, intervention, intervention.c.id == joint_event.c.intervention_id)
+    .where(joint_event.c.place_id == _PLACE, joint_event.c.event == "closed")
+)
+STATEMENTS = (
+    _HERE,
+    _BEARERS,
+    _NEAR,
+    _BODIES,
+    _TESTS,
+    _PARTS,
+    _TESTED_BY,
+    _SUPPORTS,
+    _CLOSED,
+    *place_question.STATEMENTS,
+)
+_DATE, _SOURCE = _TESTS.at("date_words"), _TESTS.at("source_ref")
+_DONE = _SUPPORTS.at("date_words")
+
+
+@dataclass(frozen=True, slots=True)
+class Bearer:
+    """A component that a place is on, with its side; a fixing that crosses it has none."""
+
+    mark: str
+    name: str
+    kind: str
+    material_id: int | None
+    words: str
+    side: str
+
+
+@dataclass(frozen=True, slots=True)
+class NearPlace:
+    """A place from which, or to which, an agent may pass; and what lies there."""
+
+    answer: PlaceAnswer
+    path: str
+    distance_mm: float | None
+    bearers: tuple[Bearer, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Surroundings:
+    """What is around a place. `support` is a sentence of the record, "" where there is none."""
+
+    bearers: tuple[Bearer, ...]
+    near: tuple[NearPlace, ...]
+    tests: dict[str, tuple[Fact, ...]]
+    support: str
+
+
+def surroundings(connection: Connection, number: str, mark: str, on: AsOf) -> Surroundings:
+    """What bears on taking layers off at a place; `tests` by the ref of the layer tried."""
+    owner = find_object(connection, number)
+    here = _HERE.first(connection, object=owner.id, mark=fold(mark))
+    return Surroundings(
+        _bearers(connection, here.id),
+        tuple(_near(connection, owner.number, here.id, on)),
+        _tests(connection, owner.id, on),
+        _support(connection, here.id, on),
+    )
+
+
+def _bearers(connection: Connection, at: int) -> tuple[Bearer, ...]:
+    rows = _BEARERS.all(connection, place=at)
+    return tuple(
+        Bearer(row.mark, row.name, row.kind, row.material_id, row.words, row.side) for row in rows
+    )
+
+
+def _near(connection: Connection, number: str, at: int, on: AsOf) -> list[NearPlace]:
+    """Places recorded as near, and the bodies of the bearers, into which agents soak."""
+    found = [
+        (row.mark, row.id, row.path or "unknown", row.distance_mm)
+        for row in _NEAR.all(connection, place=at)
+    ]
+    listed = {mark for mark, *_ in found}
+    found += [
+        (row.mark, row.id, "porous", None)
+        for row in _BODIES.all(connection, place=at)
+        if row.mark not in listed
+    ]
+    here = {one.mark for one in _bearers(connection, at)}
+    return [
+        NearPlace(
+            place_question.place(connection, number, mark, on),
+            path,
+            distance,
+            tuple(one for one in _bearers(connection, there) if one.mark not in here),
+        )
+        for mark, there, path, distance in found
+    ]
+
+
+# -- spot tests ---------------------------------------------------------------------------
+
+
+def _tests(connection: Connection, owner: int, on: AsOf) -> dict[str, tuple[Fact, ...]]:
+    parts: dict[int, list[Part]] = defaultdict(list)
+    for test, key, share in _PARTS.all(connection, object=owner):
+        parts[test].append(Part(key, 100.0 if share is None else share))
+    people = by_owner(_TESTED_BY.all(connection, object=owner))
+    found: dict[str, list[Fact]] = defaultdict(list)
+    for row in _TESTS.all(connection, object=owner):
+        effect = _effect(row)
+        if effect and row.id in parts and row.date_earliest <= on.last:
+            who = hands(people.get(row.id, ()), "")
+            found[row.layer].append(_fact(row, effect, tuple(parts[row.id]), who))
+    return {ref: tuple(facts) for ref, facts in found.items()}
+
+
+def _effect(row: Row) -> str:
+    """The strongest effect of the three readings; a tide-line is an effect. "" where none is."""
+    read = [row.wet, row.dry, row.next_day]
+    acting = sorted((one for one in read if one in ACTING), key=ACTING.index)
+    if acting:
+        return str(acting[0])
+    if row.tide_line == "yes":
+        return "attacked"
+    return "no effect" if "no effect" in read else ""
+
+
+def _fact(row: Row, effect: str, parts: tuple[Part, ...], who: str) -> Fact:
+    whole = "" not in (row.wet, row.dry, row.next_day)
+    date = when(row, _DATE)
+    use = [row.form or "form not recorded"]
+    use += [f"{row.temperature_c:g} C"] if row.temperature_c is not None else []
+    use += [f"{row.dwell_min:g} min"] if row.dwell_min is not None else ["dwell not recorded"]
+    use += ["" if whole else "not read wet, dry and after a day"]
+    use += ["tide-line"] if row.tide_line == "yes" else []
+    use += [f"swab: {row.swab_colour}"] if row.swab_colour else []
+    use += [date.said if date is not BLANK else "undated", who]
+    cleared = whole or effect in ACTING
+    return Fact(
+        # a test not read to the end clears nothing: without a form it covers no use
+        Agent(parts, row.form if cleared else "", row.temperature_c, row.dwell_min),
+        effect,
+        "aged",
+        "tested here",
+        True,
+        cited_words(source_of(row, _SOURCE)),
+        ", ".join(word for word in use if word),
+        row.layer,
+    )
+
+
+# -- support ------------------------------------------------------------------------------
+
+
+def _support(connection: Connection, at: int, on: AsOf) -> str:
+    """The latest support put in since the joint was last closed, "" where none is on record."""
+    closings = [
+        date
+        for row in _CLOSED.all(connection, place=at)
+        for date in (row.date_latest, row.done)
+        if date is not None and is_known(date) and date <= on.last
+    ]
+    since = max(closings, default=None)
+    for row in _SUPPORTS.all(connection, place=at):
+        early, late = row.date_earliest, row.date_latest
+        after = since is None or (is_known(early) and early >= since)
+        if is_known(late) and late <= on.last and after:
+            return f"{row.technique or 'support'}, {when(row, _DONE).said} ({row.ref})"
+    return ""
