@@ -16,7 +16,7 @@ from conservedb.knowledge.behaviour import (
     Sphere,
 )
 from conservedb.knowledge.blends import Window, candidates, search
-from conservedb.knowledge.evidence import ACTING, binders, on_target
+from conservedb.knowledge.evidence import ACTING, binders, on_target, rank_of
 from conservedb.knowledge.plan import Option, Reading
 
 Finish = Callable[[Agent, Reading, str], Option]
@@ -42,7 +42,7 @@ def blend_options(
     matter = found[0]
     windows = search(
         matter.spheres,
-        [_spheres(near) for near in neighbours if not near.is_substrate],
+        [_spheres(near) for near in neighbours if not _is_mineral(near)],
         candidates(tuple(solvents.values()), widest_band=widest_band),
         attackers=[_attackers(near) for near in neighbours],
         non_solvents=_idle(matter, solvents),
@@ -65,6 +65,11 @@ def _has_verdict(matter: Matter) -> bool:
     return not any(
         matter.has(trait) for trait in ("no Hansen verdict", "no solvent", "cross-linked")
     )
+
+
+def _is_mineral(near: Neighbour) -> bool:
+    matters = _matters(near)
+    return bool(matters) and all(matter.has("no solvent") for matter in matters)
 
 
 def _spheres(near: Neighbour) -> list[Sphere]:
@@ -106,9 +111,7 @@ def _at(part: Part, solvents: Mapping[str, Solvent]) -> tuple[Hansen, ...]:
 
 
 def _known(matter: Matter) -> dict[str, str]:
-    """The effect that evidence of some rank says a single liquid has; none from mere memory."""
-    return {
-        fact.agent.parts[0].solvent: fact.effect
-        for fact in matter.facts
-        if fact.counts and len(fact.agent.parts) == 1
-    }
+    """The effect that the best evidence says a single liquid has; none from mere memory."""
+    known = [fact for fact in matter.facts if fact.counts and len(fact.agent.parts) == 1]
+    known.sort(key=rank_of, reverse=True)
+    return {fact.agent.parts[0].solvent: fact.effect for fact in known}

@@ -6,185 +6,63 @@ needs nearly all of the solvents.
 
 from __future__ import annotations
 
-from collections import defaultdict
 from collections.abc import Iterable, Mapping
-from typing import Any
 
-from sqlalchemy import ColumnElement, Connection, Table, select
+from sqlalchemy import Connection
 
 from conservedb.knowledge.behaviour import (
-    Agent,
-    Fact,
     Hansen,
     Hazard,
     Limit,
     Matter,
-    Part,
     Restriction,
     Solvent,
     Sphere,
     Trait,
     Warmth,
 )
-from conservedb.questions.asking import Question, Row, blank, dated
-from conservedb.questions.evidence import BLANK, when
-from conservedb.records import behaviour as records
-from conservedb.records.hazards import exposure_limit, hazard, hazard_statement, restriction
-from conservedb.records.materials import material, material_class, material_part
-from conservedb.records.rules import setting
-from conservedb.records.sources import source
-
-WARMTH = ("glass transition", "softening", "melting")
-
-
-def _told(table: Table) -> list[Any]:
-    """Basis, source and, where it has them, page and confirmation of a row."""
-    columns: list[Any] = [blank(table.c.basis).label("basis")]
-    columns.append(blank(source.c.citation).label("citation"))
-    columns.append(blank(source.c.ref).label("source_ref"))
-    if "page" in table.c:
-        columns.append(blank(table.c.page).label("page"))
-    if "confirmed_by_id" in table.c:
-        columns.append(table.c.confirmed_by_id)
-    return columns
-
-
-def _rows_of(table: Table, *columns: ColumnElement[Any]) -> Question:
-    return Question(
-        select(*columns, *_told(table))
-        .outerjoin_from(table, source, source.c.id == table.c.source_id)
-        .order_by(table.c.id)
-    )
-
-
-_MATERIALS = Question(
-    select(
-        material.c.id,
-        material.c.key,
-        blank(material.c.name).label("name"),
-        material.c.class_id,
-        records.stand_in.c.as_id,
-        blank(material.c.note).label("note"),
-    )
-    .outerjoin_from(material, records.stand_in, records.stand_in.c.material_id == material.c.id)
-    .order_by(material.c.id)
-)
-_CLASSES = Question(
-    select(
-        material_class.c.id,
-        material_class.c.key,
-        blank(material_class.c.name).label("name"),
-        material_class.c.parent_id,
-    )
-)
-_PARTS = Question(
-    select(material_part.c.material_id, material_part.c.part_id).order_by(material_part.c.id)
-)
-_TRAITS = _rows_of(
-    records.trait,
-    records.trait.c.material_id,
-    records.trait.c.class_id,
-    records.trait.c.trait,
-    records.trait.c.holds,
-    blank(records.trait.c.effect).label("effect"),
-)
-_HANSEN = Question(
-    select(
-        *(records.hansen.c[n] for n in ("material_id", "d", "p", "h", "r0")),
-        blank(records.hansen.c.use).label("use"),
-        blank(records.hansen.c.quality).label("quality"),
-        *_told(records.hansen),
-    )
-    .outerjoin_from(records.hansen, source, source.c.id == records.hansen.c.source_id)
-    .order_by(records.hansen.c.material_id, records.hansen.c.position, records.hansen.c.id)
-)
-_VALUES = _rows_of(
-    records.material_value,
-    *(records.material_value.c[n] for n in ("material_id", "property", "low", "high")),
-    blank(records.material_value.c.words).label("words"),
-    blank(records.material_value.c.condition).label("condition"),
-)
-_FACTS = _rows_of(
-    records.solubility,
-    records.solubility.c.id,
-    records.solubility.c.material_id,
-    blank(records.solubility.c.state).label("state"),
-    records.solubility.c.effect,
-    blank(records.solubility.c.form).label("form"),
-    records.solubility.c.temperature_c,
-    records.solubility.c.dwell_min,
-    blank(records.solubility.c.condition).label("condition"),
-)
-_FACT_PARTS = Question(
-    select(records.solubility_part.c.solubility_id, material.c.key, records.solubility_part.c.share)
-    .join_from(
-        records.solubility_part, material, material.c.id == records.solubility_part.c.material_id
-    )
-    .order_by(records.solubility_part.c.solubility_id, records.solubility_part.c.position)
-)
-_HAZARDS = Question(
-    select(
-        hazard.c.material_id,
-        hazard_statement.c.code,
-        hazard_statement.c.wording,
-        blank(hazard_statement.c.band).label("band"),
-        *dated(hazard, "checked"),
-        *_told(hazard),
-    )
-    .join_from(hazard, hazard_statement, hazard_statement.c.id == hazard.c.statement_id)
-    .outerjoin(source, source.c.id == hazard.c.source_id)
-    .order_by(hazard.c.id)
-)
-_LIMITS = _rows_of(
-    exposure_limit,
-    *(exposure_limit.c[n] for n in ("material_id", "kind", "ppm", "mg_m3", "skin", "jurisdiction")),
-    *dated(exposure_limit, "as_of"),
-)
-_RESTRICTIONS = _rows_of(
-    restriction,
-    *(restriction.c[n] for n in ("material_id", "jurisdiction", "text")),
-    *dated(restriction, "since"),
-)
-_SETTINGS = Question(select(setting.c.name, blank(setting.c.value).label("value")))
-STATEMENTS = (
-    _MATERIALS,
-    _CLASSES,
-    _PARTS,
-    _TRAITS,
-    _HANSEN,
-    _VALUES,
-    _FACTS,
-    _FACT_PARTS,
-    _HAZARDS,
-    _LIMITS,
-    _RESTRICTIONS,
-    _SETTINGS,
+from conservedb.questions.asking import Row
+from conservedb.questions.behaviour_records import (
+    CLASSES,
+    HANSEN,
+    HAZARDS,
+    LIMITS,
+    MATERIALS,
+    PARTS,
+    RESTRICTIONS,
+    SETTINGS,
+    STATEMENTS,
+    TRAITS,
+    VALUES,
+    WARMTH,
+    cite,
+    facts_of,
+    grouped,
+    hazard_of,
+    limit_of,
+    restriction_of,
+    trait_of,
 )
 
-
-def cite(row: Row) -> str:
-    """Where a row says that it is from, in words."""
-    words: str = row.citation or row.source_ref
-    page = getattr(row, "page", "")
-    return f"{words}, {page}" if words and page else words
+__all__ = ["STATEMENTS", "WARMTH", "Materials", "cite", "materials"]
 
 
 class Materials:
     """Every material and class of one database, each made into a `Matter` when asked for."""
 
     def __init__(self, connection: Connection) -> None:
-        self._rows = {row.id: row for row in _MATERIALS.all(connection)}
+        self._rows = {row.id: row for row in MATERIALS.all(connection)}
         self._ids = {row.key: row.id for row in self._rows.values()}
-        self._classes = {row.id: row for row in _CLASSES.all(connection)}
+        self._classes = {row.id: row for row in CLASSES.all(connection)}
         self._class_ids = {row.key: row.id for row in self._classes.values()}
-        self._parts = _grouped(_PARTS.all(connection))
-        traits = _TRAITS.all(connection)
-        self._own_traits = _grouped([row for row in traits if row.material_id is not None])
-        self._class_traits = _grouped([row for row in traits if row.class_id is not None], 1)
-        self._hansen = _grouped(_HANSEN.all(connection))
-        self._values = _grouped(_VALUES.all(connection))
-        self._facts = _facts(connection)
-        self._settings = {row.name: row.value for row in _SETTINGS.all(connection)}
+        self._parts = grouped(PARTS.all(connection))
+        traits = TRAITS.all(connection)
+        self._own_traits = grouped([row for row in traits if row.material_id is not None])
+        self._class_traits = grouped([row for row in traits if row.class_id is not None], 1)
+        self._hansen = grouped(HANSEN.all(connection))
+        self._values = grouped(VALUES.all(connection))
+        self._facts = facts_of(connection)
+        self._settings = {row.name: row.value for row in SETTINGS.all(connection)}
         self._connection = connection
         self._made: dict[int, Matter] = {}
         self._liquids: dict[str, Solvent] | None = None
@@ -265,7 +143,7 @@ class Materials:
     def _traits(self, material_id: int) -> dict[str, Trait]:
         row = self._rows[material_id]
         own = {
-            one.trait: _trait(one, row.name or row.key)
+            one.trait: trait_of(one, row.name or row.key)
             for one in self._own_traits.get(material_id, ())
         }
         return self._inherited(row.class_id, own)
@@ -274,7 +152,7 @@ class Materials:
         for klass in self._path(class_id):
             name = self._classes[klass].name or self._classes[klass].key
             for one in self._class_traits.get(klass, ()):
-                own.setdefault(one.trait, _trait(one, name))
+                own.setdefault(one.trait, trait_of(one, name))
         return own
 
     def _path(self, class_id: int | None) -> list[int]:
@@ -316,9 +194,9 @@ class Materials:
     # -- liquids --------------------------------------------------------------------------
 
     def _solvents(self) -> dict[str, Solvent]:
-        hazards = _grouped(_HAZARDS.all(self._connection))
-        limits = _grouped(_LIMITS.all(self._connection))
-        restrictions = _grouped(_RESTRICTIONS.all(self._connection))
+        hazards = grouped(HAZARDS.all(self._connection))
+        limits = grouped(LIMITS.all(self._connection))
+        restrictions = grouped(RESTRICTIONS.all(self._connection))
         found = {}
         for material_id, row in self._rows.items():
             published = self._hansen.get(material_id, ())
@@ -334,9 +212,9 @@ class Materials:
                 row,
                 at,
                 traits,
-                tuple(_hazard(one) for one in hazards.get(material_id, ())),
-                tuple(_limit(one) for one in limits.get(material_id, ())),
-                tuple(_restriction(one) for one in restrictions.get(material_id, ())),
+                tuple(hazard_of(one) for one in hazards.get(material_id, ())),
+                tuple(limit_of(one) for one in limits.get(material_id, ())),
+                tuple(restriction_of(one) for one in restrictions.get(material_id, ())),
             )
         return found
 
@@ -383,61 +261,3 @@ class Materials:
 def materials(connection: Connection) -> Materials:
     """How every material of this database behaves."""
     return Materials(connection)
-
-
-def _grouped(rows: Iterable[Row], at: int = 0) -> dict[int, list[Row]]:
-    found: dict[int, list[Row]] = defaultdict(list)
-    for row in rows:
-        found[row[at]].append(row)
-    return found
-
-
-def _facts(connection: Connection) -> dict[int, list[Fact]]:
-    parts: dict[int, list[Part]] = defaultdict(list)
-    for owner, key, share in _FACT_PARTS.all(connection):
-        parts[owner].append(Part(key, 100.0 if share is None else share))
-    found: dict[int, list[Fact]] = defaultdict(list)
-    for row in _FACTS.all(connection):
-        if row.id in parts:
-            found[row.material_id].append(
-                Fact(
-                    Agent(tuple(parts[row.id]), row.form, row.temperature_c, row.dwell_min),
-                    row.effect,
-                    row.state or "not stated",
-                    row.basis or "published",
-                    row.confirmed_by_id is not None,
-                    cite(row),
-                    row.condition,
-                )
-            )
-    return found
-
-
-def _trait(row: Row, via: str) -> Trait:
-    return Trait(row.holds, row.effect, row.basis, cite(row), via)
-
-
-_CHECKED = _HAZARDS.at("checked_words")
-_AS_OF = _LIMITS.at("as_of_words")
-_SINCE = _RESTRICTIONS.at("since_words")
-
-
-def _said(row: Row, at: int) -> str:
-    date = when(row, at)
-    return "" if date is BLANK else date.said
-
-
-def _hazard(row: Row) -> Hazard:
-    checked = _said(row, _CHECKED)
-    return Hazard(row.code, row.wording, row.band, row.basis, cite(row), checked)
-
-
-def _limit(row: Row) -> Limit:
-    as_of = _said(row, _AS_OF)
-    return Limit(
-        row.kind, row.ppm, row.mg_m3, row.skin == "yes", row.jurisdiction, as_of, cite(row)
-    )
-
-
-def _restriction(row: Row) -> Restriction:
-    return Restriction(row.jurisdiction, row.text, _said(row, _SINCE), row.basis, cite(row))
