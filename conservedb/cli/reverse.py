@@ -37,8 +37,10 @@ if TYPE_CHECKING:
     from conservedb.knowledge.plan import Option, Plan, Reading
     from conservedb.questions.removal_answers import RemovalAnswer
 
-SHOWN = 4
+SHOWN = 3
 """Options printed in full under each heading; the others have a line each."""
+QUIET = ("no effect expected", "no effect when tested")
+"""Effects on neighbours that are told together."""
 
 
 @click.command("reverse")
@@ -183,10 +185,20 @@ def reverse_lines(answer: RemovalAnswer) -> Lines:
         lines.add("withheld", step.withheld, depth=1)
     lines.gap()
     lines.add("first test", plan.first_test)
+    for source in _sources(plan):
+        lines.add("source", source)
     for limit in plan.limits:
         lines.add("limit of the method", limit)
     lines.add("this plan", "says what is recorded and what to test; it is no leave to go ahead")
     return lines
+
+
+def _sources(plan: Plan) -> list[str]:
+    """The sources of what is printed, each once; reasons give their short references."""
+    readings = [one.target for one in plan.options]
+    readings += [near.reading for one in plan.options for near in one.neighbours]
+    found = [source for one in readings for source in one.source.split("; ") if ": " in source]
+    return sorted(dict.fromkeys(found))
 
 
 def _add_target(lines: Lines, plan: Plan) -> None:
@@ -206,6 +218,13 @@ def _add_target(lines: Lines, plan: Plan) -> None:
 
 
 def _add_options(lines: Lines, plan: Plan, band: str) -> None:
+    listed = [one for one in plan.options if one.agent]
+    common = list(listed[0].cautions) if listed else []
+    common = [words for words in common if all(words in one.cautions for one in listed)]
+    if common:
+        lines.gap()
+        for caution in common:
+            lines.add("for every liquid below", caution)
     group, shown = "", 0
     for option in plan.options:
         if option.group != group:
@@ -214,9 +233,9 @@ def _add_options(lines: Lines, plan: Plan, band: str) -> None:
             lines.add("options", group)
         shown += 1
         if shown <= SHOWN:
-            _add_option(lines, option)
+            _add_option(lines, option, common)
         else:
-            lines.add("also", option.title, option.target.effect, option.target.evidence, depth=1)
+            _add_briefly(lines, option)
     lines.gap()
     if plan.hidden:
         lines.add("hidden", f"{plan.hidden} options beyond hazard band {band}; see --band")
@@ -224,26 +243,49 @@ def _add_options(lines: Lines, plan: Plan, band: str) -> None:
         lines.add("left out", f"{plan.more} predictions that rank below those listed")
 
 
-def _add_option(lines: Lines, option: Option) -> None:
-    lines.add("option", option.title, option.form, option.window, depth=1)
+def _add_briefly(lines: Lines, option: Option) -> None:
+    evidence = f"{option.target.effect} ({option.target.evidence})"
+    band = f"band {option.band}" if option.band else ""
+    lines.add("also", option.title, option.form, evidence, band, depth=1)
+
+
+def _add_option(lines: Lines, option: Option, common: list[str]) -> None:
+    band = f"hazard band {option.band}" if option.band else ""
+    lines.add("option", option.title, option.form, option.window, band, depth=1)
     lines.add("on the layer", *_said(option.target), depth=2)
     for line in option.target.losing:
         lines.add("but", line, depth=3)
-    for near in option.neighbours:
-        where = near.place if near.path != "same place" else ""
-        far = f"{near.distance_mm:g} mm away" if near.distance_mm is not None else ""
-        way = f"path {near.path}" if near.path != "same place" else ""
-        name = " ".join(word for word in (near.layer, near.name) if word)
-        lines.add(f"on {name}", where, far, way, *_said(near.reading), depth=2)
+    _add_neighbours(lines, option)
     lines.add("ranked by", "; ".join(option.ranked_by), depth=2)
     for caution in option.cautions:
-        lines.add("caution", caution, depth=2)
-    for hazard in option.hazards:
-        checked = f"checked {hazard.checked}" if hazard.checked else "not checked"
-        lines.add(f"hazard {hazard.code}", hazard.agent, hazard.wording, checked, depth=2)
-    for figure in option.figures:
-        lines.add("figure", figure, depth=2)
+        if caution not in common:
+            lines.add("caution", caution, depth=2)
+    if option.hazards:
+        checked = {hazard.checked for hazard in option.hazards} - {""}
+        said = f"checked {', '.join(sorted(checked))}" if checked else "transcription, not checked"
+        codes = [f"{one.code} {one.wording}" for one in option.hazards]
+        lines.add("hazards", f"{'; '.join(codes)} ({said})", depth=2)
+    lines.add("figures", "; ".join(option.figures), depth=2)
+
+
+def _add_neighbours(lines: Lines, option: Option) -> None:
+    """Those that are acted on, or of which nothing is known, one by one; the others together."""
+    quiet: dict[tuple[str, str, str], list[str]] = {}
+    for near in option.neighbours:
+        far = f"{near.distance_mm:g} mm away" if near.distance_mm is not None else ""
+        elsewhere = near.path != "same place"
+        where = [near.place, far, f"path {near.path}"] if elsewhere else []
+        name = " ".join(word for word in (near.layer, near.name) if word)
+        if near.reading.effect in QUIET:
+            key = near.reading.effect, near.reading.evidence, near.reading.reason
+            told = ", ".join(word for word in where[:2] if word)
+            quiet.setdefault(key, []).append(f"{name} ({told})" if told else name)
+        else:
+            lines.add(f"on {name}", *where, *_said(near.reading), depth=2)
+    for (effect, evidence, reason), names in quiet.items():
+        lines.add(effect, f"on {'; '.join(names)}", evidence, reason, depth=2)
 
 
 def _said(reading: Reading) -> tuple[str, ...]:
-    return reading.effect, reading.evidence, reading.reason
+    said = reading.reason.removeprefix(f"{reading.effect}: ")
+    return reading.effect, reading.evidence, said

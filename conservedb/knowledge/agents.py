@@ -12,6 +12,9 @@ ROOM_C = 20.0
 _SAME_SHARE = 2.5
 """Shares this close, in per cent by volume, are the same: no bench measures finer."""
 
+_SAME_C = 5.0
+"""Temperatures this close, in degrees, are the same: rooms are not kept any better."""
+
 Liquids = Mapping[str, Solvent]
 
 
@@ -36,8 +39,10 @@ def covers(tried: Agent, meant: Agent) -> bool:
         ranks = HARSHER.get(tried.form, 0), HARSHER.get(meant.form, 0)
         if not all(ranks) or ranks[0] < ranks[1]:
             return False
-    warm = (ROOM_C if t is None else t for t in (tried.temperature_c, meant.temperature_c))
-    if next(warm) < next(warm):
+    tried_c, meant_c = (
+        ROOM_C if one.temperature_c is None else one.temperature_c for one in (tried, meant)
+    )
+    if tried_c < meant_c - _SAME_C:
         return False
     return meant.dwell_min is None or (
         tried.dwell_min is not None and tried.dwell_min >= meant.dwell_min

@@ -76,7 +76,7 @@ def on_target(lying: Lying, agent: Agent, liquids: Liquids, *, fresh: bool) -> R
         fresh: whether the layer is known to be so young that it counts as fresh.
     """
     if lying.matter is None:
-        tests = [line_of(fact, 0) for fact in lying.tests if covers(fact.agent, agent)]
+        tests = _tested(lying, agent)[0]
         return _best(tests, None) if tests else Reading("cannot tell", NOTHING)
     readings = [
         _on_matter(lying, matter, agent, liquids, fresh) for matter in binders(lying.matter)
@@ -93,15 +93,35 @@ def on_target(lying: Lying, agent: Agent, liquids: Liquids, *, fresh: bool) -> R
 def _on_matter(
     lying: Lying, matter: Matter, agent: Agent, liquids: Liquids, fresh: bool
 ) -> Reading:
-    lines = [line_of(fact, 0) for fact in lying.tests if covers(fact.agent, agent)]
+    lines, for_less = _tested(lying, agent)
     lines += [line_of(fact, rank_of(fact)) for fact in matter.facts if _answers(fact.agent, agent)]
     predicted, red = _prediction(matter, agent, liquids)
     lines += predicted
     near = near_solvent(matter, agent, liquids, NEAR_TARGET)
     reading = _best(lines, red) if lines else Reading("cannot tell", NOTHING, red=red)
+    reading = replace(reading, losing=(*for_less, *reading.losing))
     if reading.effect == "undecided" and reading.evidence == PREDICTED and near:
         reading = replace(reading, reason=f"{reading.reason}; close to {near}, which acts on it")
     return _capped(matter, agent, liquids, reading, fresh)
+
+
+def _tested(lying: Lying, agent: Agent) -> tuple[list[Line], list[str]]:
+    """Tests on the layer that decide, and in words those that were of a lesser use.
+
+    What dissolved it in a test dissolves it in any use as long; what did less, or nothing, in
+    a given time says nothing of a longer one.
+    """
+    deciding, for_less = [], []
+    for fact in lying.tests:
+        if not same_agent(fact.agent.parts, agent.parts):
+            continue
+        timed = agent.dwell_min is not None or fact.agent.dwell_min is None
+        line = line_of(fact, 0)
+        if covers(fact.agent, agent) and (timed or fact.effect in ("dissolves", "mobilises")):
+            deciding.append(line)
+        else:
+            for_less.append(f"{TESTED}, for another use: {line.words}")
+    return deciding, for_less
 
 
 def _answers(known: Agent, meant: Agent) -> bool:
@@ -127,8 +147,14 @@ def rank_of(fact: Fact) -> int:
 def line_of(fact: Fact, rank: int) -> Line:
     """A fact as a line of evidence."""
     state = "" if rank == 0 or fact.state == "not stated" else f", {fact.state}"
-    words = f"{fact.effect} ({'; '.join(w for w in (fact.condition, fact.source) if w)}{state})"
-    return Line(rank, fact.effect, RANKS[rank], fact.source, words.replace("(, ", "("))
+    told = "; ".join(w for w in (fact.condition, shortly(fact.source)) if w)
+    words = f"{fact.effect} ({told}{state})".replace("(, ", "(")
+    return Line(rank, fact.effect, RANKS[rank], fact.source, words)
+
+
+def shortly(source: str) -> str:
+    """A source by its short reference, where it has one before a colon."""
+    return source.partition(": ")[0]
 
 
 def _prediction(

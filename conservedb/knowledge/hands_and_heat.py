@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 
 from conservedb.knowledge import cautions
 from conservedb.knowledge.behaviour import Lying, Matter, Neighbour
 from conservedb.knowledge.evidence import NOTHING, RULE, binders
-from conservedb.knowledge.plan import OnNeighbour, Option, Reading, Refused
+from conservedb.knowledge.plan import Option, Reading, Refused
 from conservedb.knowledge.warming import heat_option
 
 _PAINTED = ("gilding", "inpainting", "paint", "patination", "polychromy")
@@ -37,24 +37,34 @@ def heat(
 
 
 def _approvals(lying: Sequence[Lying], beware: Sequence[str]) -> list[str]:
+    """Why heat needs a named approval here, each reason once with what is concerned."""
+    reasons: tuple[tuple[str, Callable[[Lying], bool]], ...] = (
+        ("lead near", lambda one: _any(one, "lead")),
+        ("polychromy or oil", _coloured),
+        ("unidentified matter", lambda one: not one.matters),
+        ("stone or ceramic, none of it recorded as dry", _may_be_wet),
+    )
     found = list(beware)
-    for one in lying:
-        if _any(one, "lead"):
-            found.append(f"lead near ({one.name})")
-        if one.role.lower() in _PAINTED or _any(one, "drying oil"):
-            found.append(f"polychromy or oil near ({one.name})")
-        if not one.matters:
-            found.append(f"unidentified matter near ({one.name})")
-        if _any(one, "porous") and _any(one, "no solvent"):
-            found.append(f"stone or ceramic that may be wet ({one.name}); none recorded as dry")
-    return list(dict.fromkeys(found))
+    for reason, concerns in reasons:
+        names = list(dict.fromkeys(one.name for one in lying if concerns(one)))
+        if names:
+            found.append(f"{reason} ({'; '.join(names)})")
+    return found
+
+
+def _coloured(one: Lying) -> bool:
+    return one.role.lower() in _PAINTED or _any(one, "drying oil")
+
+
+def _may_be_wet(one: Lying) -> bool:
+    return _any(one, "porous") and _any(one, "no solvent")
 
 
 def _any(lying: Lying, trait: str) -> bool:
     return any(m.has(trait) for one in lying.matters for m in (one, *binders(one)))
 
 
-def by_hand(target: Lying, neighbours: Sequence[Neighbour], is_joint: bool) -> list[Option]:
+def by_hand(target: Lying, is_joint: bool) -> list[Option]:
     """Taking it off with tools; what that does to neighbours is never known beforehand."""
     title = "mechanical, from the edge" if is_joint else "mechanical, with hand tools"
     reason = "how hard it sits is not recorded: it shows at the first touch"
@@ -65,12 +75,7 @@ def by_hand(target: Lying, neighbours: Sequence[Neighbour], is_joint: bool) -> l
             0, f"{strong[0].name} may be stronger than the body: the body may give first"
         )
     reading = Reading("cannot tell", NOTHING, reason=reason)
-    near = tuple(
-        OnNeighbour(n.lying.ref, n.lying.place, n.lying.name, reading, n.path, n.distance_mm)
-        for n in neighbours
-        if n.path == "same place"
-    )
-    return [Option("mechanical", title, (), reading, near, cautions=tuple(warnings))]
+    return [Option("mechanical", title, (), reading, cautions=tuple(warnings))]
 
 
 def _stronger(matter: Matter) -> bool:

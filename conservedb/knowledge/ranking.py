@@ -24,7 +24,7 @@ HARMED = 3.5
 """Class of a neighbour from which on an option is listed as acting on neighbours too."""
 _NEIGHBOUR = {
     "no effect when tested": (0.0, "cleared by a test"),
-    "no effect expected": (1.0, "no effect expected on neighbours"),
+    "no effect expected": (1.0, "no effect expected on what is to stay"),
     "tested but for less": (3.0, "a neighbour tested, but for less"),
     "undecided": (3.0, "a neighbour undecided"),
     "cannot tell": (3.0, "a neighbour of which nothing is known"),
@@ -37,6 +37,7 @@ _NEIGHBOUR = {
 _TARGET = {TESTED: 0.0, AGED: 1.0, FRESH: 2.0, PREDICTED: 3.0, RULE: 3.0}
 _REMEMBERED = 3.8
 _PART = {"swells": 4.0, "softens": 4.0, "undecided": 4.2}
+_BY_HAND = "what gives first is not known beforehand"
 _STEPS = (100.0, 150.0, 180.0)
 """Boiling points in C above which a liquid stays longer."""
 
@@ -51,7 +52,7 @@ def ranked(
         harmless: refs of layers that may be harmed: those to be removed.
     """
     judged = [one for one in option.neighbours if one.layer not in harmless]
-    neighbour, said = _worst(judged)
+    neighbour, said = _worst(judged) if option.agent or judged else (3.0, _BY_HAND)
     target = _of_target(option.target)
     band = option.band or "C"
     slow = max((boiling(part, liquids) for part in option.agent), default=0.0)
@@ -83,7 +84,8 @@ def _worst(judged: list[OnNeighbour]) -> tuple[float, str]:
     if not found:
         return 3.0, "no neighbour is on record, which is not 'none'"
     number, worst = max(found, key=lambda pair: pair[0])
-    return number, f"{_NEIGHBOUR[worst.reading.effect][1]} ({worst.name})"
+    words = _NEIGHBOUR[worst.reading.effect][1]
+    return number, words if number <= 1 else f"{words} ({worst.name})"
 
 
 def _class(one: OnNeighbour) -> float:
@@ -112,12 +114,12 @@ def _margin(target: Reading, judged: list[OnNeighbour]) -> float:
 def _group(option: Option, neighbour: float, closed: bool) -> str:
     if option.kind in ("mechanical", "wait"):
         return "by hand or by heat"
+    if option.target.effect == "swells" and closed:
+        return "last resort"
     if neighbour >= HARMED:
         return "acts on neighbours too"
     if option.kind == "heat":
         return "by hand or by heat"
-    if option.target.effect == "swells" and closed:
-        return "last resort"
     if option.target.effect in _PART:
         return "acts only in part"
     return "to test"

@@ -60,8 +60,9 @@ def verdict(lying: Lying, *, barrier: str = "", closed: bool = False) -> Verdict
     worst = min(found, key=lambda one: WORST_FIRST.index(one.word))
     if matter.is_class and worst.word not in ("not reversible", "mechanical only"):
         worst = Verdict("unknown", f"known only as {matter.name}")
+    reason = worst.reason.partition("; no barrier")[0]
     if barrier and worst.word in ("not reversible", "mechanical only", "swells and can be picked"):
-        return Verdict("releases through the barrier", f"{worst.reason}; over {barrier}")
+        return Verdict("releases through the barrier", f"{reason}; over {barrier}")
     return worst
 
 
@@ -73,7 +74,7 @@ def _of(lying: Lying, matter: Matter, closed: bool) -> Verdict:
         reason = "cross-linked: no solvent dissolves it"
         if best is not None and not closed:
             return Verdict("swells and can be picked", f"{reason}; {best[1]}")
-        return Verdict("not reversible", reason)
+        return Verdict("not reversible", f"{reason}; no barrier on record, which is not 'none'")
     if best is not None and best[0] in ("dissolves", "mobilises"):
         if lying.soaked:
             return Verdict("can be mobilised, not removed", f"{best[1]}; taken up by a porous body")
@@ -189,4 +190,4 @@ def opens(found: Sequence[Hold]) -> str:
     if not found:
         return "not established: what holds this joint is not recorded"
     worst = min(found, key=lambda one: WORST_FIRST.index(one.verdict))
-    return f"{worst.verdict}: {worst.what}, {worst.reason}"
+    return f"{worst.verdict} ({worst.what}: {worst.reason})"

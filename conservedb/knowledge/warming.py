@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from conservedb.knowledge.behaviour import Lying, Matter, Neighbour, Warmth
-from conservedb.knowledge.evidence import NOTHING, REMEMBERED, RULE, binders
+from conservedb.knowledge.evidence import NOTHING, REMEMBERED, RULE, binders, shortly
 from conservedb.knowledge.neighbours import worst_of
 from conservedb.knowledge.plan import OnNeighbour, Option, Reading
 
@@ -56,7 +56,7 @@ def _low(one: Warmth, depressed_by: float) -> float:
 def _line(one: Warmth) -> str:
     figure = f"{one.low:g}" if one.low == one.high else f"{one.low:g} to {one.high:g}"
     unsure = "" if one.confirmed or one.basis != "from memory" else f", {REMEMBERED}"
-    where = "; ".join(words for words in (one.condition, one.source) if words)
+    where = "; ".join(words for words in (one.condition, shortly(one.source)) if words)
     return f"{one.kind} {figure} C{unsure}{f' ({where})' if where else ''}"
 
 

@@ -154,10 +154,10 @@ STATEMENTS = (
 
 
 def cite(row: Row) -> str:
-    """Where a row says that it is from, in words."""
-    words: str = row.citation or row.source_ref
+    """Where a row says that it is from: the short reference, then the whole citation."""
     page = getattr(row, "page", "")
-    return f"{words}, {page}" if words and page else words
+    words = f"{row.citation}, {page}" if row.citation and page else row.citation or page
+    return f"{row.source_ref}: {words}" if words and row.source_ref else row.source_ref or words
 
 
 def grouped(rows: Iterable[Row], at: int = 0) -> dict[int, list[Row]]:

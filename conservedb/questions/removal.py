@@ -11,7 +11,7 @@ from conservedb.knowledge.behaviour import Lying, Neighbour
 from conservedb.knowledge.reversal import Settings, Situation, plan
 from conservedb.knowledge.verdicts import Fixing
 from conservedb.questions import behaviour, place, removal_records
-from conservedb.questions.answers import AsOf, Layer, NoSuch, PlaceAnswer
+from conservedb.questions.answers import AsOf, Layer, NoSuch, PlaceAnswer, Warning_
 from conservedb.questions.behaviour import Materials, materials
 from conservedb.questions.removal_answers import Band, Choice, RemovalAnswer
 from conservedb.questions.removal_records import Bearer, Surroundings, surroundings
@@ -20,7 +20,7 @@ from conservedb.questions.wording import cited
 BANDS = ("A", "B", "C", "D")
 STATEMENTS = (*behaviour.STATEMENTS, *removal_records.STATEMENTS)
 _SURE = ("analysed", "documented by the maker")
-_HEAT_WARNINGS = ("lead", "damp", "do not heat", "polychromy")
+_HEAT_WARNINGS = ("damp", "do not heat", "polychromy", "nitrate")
 _FIRST = ("adhesive", "grout", "fill", "pointing", "bedding")
 """Roles about which the question is meant where no layer is named, first first."""
 
@@ -175,10 +175,16 @@ def _situation(
             for one in here.fixings
             if one.state != "gone"
         ),
-        beware=tuple(
-            f"{one.kind}: {one.text}" for one in here.warnings if one.kind.lower() in _HEAT_WARNINGS
-        ),
+        beware=tuple(f"{one.kind}: {one.text}" for one in here.warnings if _heat(one, here)),
     )
+
+
+def _heat(one: Warning_, here: PlaceAnswer) -> bool:
+    """Whether a warning bears on heat here: lead anywhere on the object, the others near."""
+    kind = one.kind.lower()
+    parts = {side.component for side in here.sides}
+    near = one.place in ("", here.place) and (not one.component or one.component in parts)
+    return kind == "lead" or (kind in _HEAT_WARNINGS and near)
 
 
 def _settings(known: Materials, band: str) -> Settings:

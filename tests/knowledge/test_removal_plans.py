@@ -104,10 +104,10 @@ def test_the_worst_zone_decides_and_an_unseen_fixing_leaves_it_open() -> None:
     assert plan(case(target, edge)).opens.startswith("mechanical only")
     pin = Fixing("P1", "pin", "", "picture only", True)
     found = plan(case(target, edge, fixings=(pin,)))
-    assert found.opens.startswith("not established: pin P1")
+    assert found.opens.startswith("not established (pin P1: ")
     assert [hold.what for hold in found.holds] == ["zone face", "zone edge", "pin P1"]
     assert plan(case(target, fixings=(Fixing("K1", "cramp", "iron", "seen", True),))).opens == (
-        "mechanical only: cramp K1, iron: drawn, drilled or cut, not dissolved"
+        "mechanical only (cramp K1: iron: drawn, drilled or cut, not dissolved)"
     )
 
 
