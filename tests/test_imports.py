@@ -18,7 +18,7 @@ MAY_IMPORT = {
     "knowledge": {"dates"},
     "reference": set(),
     "records": {"dates"},
-    "store": {"records", "dates"},
+    "store": {"records", "dates", "reference"},
     "questions": {"store", "records", "knowledge", "reference", "dates"},
     "recording": {"store", "records", "knowledge", "reference", "dates"},
     "exchange": {

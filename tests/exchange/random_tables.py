@@ -3,49 +3,24 @@
 from __future__ import annotations
 
 import csv
-import random
-from collections.abc import Callable
 from pathlib import Path
 
-from conservedb.exchange.cells import escape, join_role
 from conservedb.exchange.subjects import BY_NAME
 from conservedb.records.layers import COVERAGES, DRY, IDENTIFIED, LAYER_ORIGINS, SIGNIFICANCE
 from conservedb.records.objects import COMPONENT_ORIGINS, KNOWN_FROM
 from conservedb.records.places import JOINT_EVENTS, PLACE_KINDS
 from conservedb.records.treatments import AGENT_FORMS, AIMS, INTERVENTION_KINDS
-from tests.nasty import NASTY
+from tests.exchange.random_behaviour import RandomBehaviour
 
-DATES = (
-    "1934",
-    "1934-06",
-    "1934-06-14",
-    "1934?",
-    "1890~",
-    "193X",
-    "../1990",
-    "1920/..",
-    "1920/",
-    "/1990",
-    "[1920,1931]",
-    "c. 1931",
-    "early 1930s",
-    "between 1920 and 1925",
-    "Easter 1956",
-    "Easter 1956 = 1956-04-01",
-    "5/6/56 = 1956-06-05",
-    "",
-)
 LATER = ("1991", "1995-02-03", "199X", "after 1990", "in the time of the old chief", "2001~")
 
 
-class RandomTables:
+class RandomTables(RandomBehaviour):
     """One random database; the same seed gives the same one."""
 
     def __init__(self, seed: int) -> None:
-        self.chance = random.Random(seed)
-        self.rows: dict[str, list[dict[str, str]]] = {}
-        self._made = 0
-        self._globals()
+        super().__init__(seed)
+        self._shared()
         for number in range(self.chance.randint(1, 3)):
             self._object(f"N.{number}.{self.chance.randint(1, 99)}")
 
@@ -58,65 +33,6 @@ class RandomTables:
                 writer = csv.DictWriter(file, BY_NAME[name].headers, restval="")
                 writer.writeheader()
                 writer.writerows(rows)
-
-    # -- pieces -------------------------------------------------------------------------
-
-    def _add(self, file: str, /, **cells: str) -> None:
-        self.rows.setdefault(file, []).append(cells)
-
-    def _text(self) -> str:
-        return self.chance.choice(("", "plain words", *NASTY))
-
-    def _key(self) -> str:
-        """A key that people might really write, and some that nobody should."""
-        self._made += 1
-        tail = self.chance.choice(("", " [x]", " ; ,", " \\", " (a)", " é\u202e", ' "q"', " = b"))
-        return f"k{self._made}{tail}"
-
-    def _one(self, values: tuple[str, ...]) -> str:
-        return self.chance.choice(("", *values))
-
-    def _some(self, keys: list[str], most: int = 3, write: Callable[[str], str] = escape) -> str:
-        chosen = self.chance.sample(keys, min(len(keys), self.chance.randint(0, most)))
-        return "; ".join(write(key) for key in chosen)
-
-    def _number(self) -> str:
-        return self.chance.choice(("", "0", "12", "12.5", "0.1", "1e-3", "123456789.25"))
-
-    def _globals(self) -> None:
-        self.classes = [self._key() for _ in range(3)]
-        for place, key in enumerate(self.classes):
-            parent = self.classes[place - 1] if place else ""
-            self._add("material_classes", key=key, name=self._text(), parent=parent)
-        self.materials = [self._key() for _ in range(4)]
-        for key in self.materials:
-            self._add(
-                "materials",
-                key=key,
-                name=self._text(),
-                note=self._text(),
-                aliases="; ".join({escape(self._text()), "PVA"}),
-                **{"class": self._one(tuple(self.classes))},
-            )
-        first, second, *_ = self.materials
-        self._add("material_parts", material=first, part=second, amount="2.5", note=self._text())
-        self.people = [f"Person {self._key()}" for _ in range(3)]
-        for name in self.people:
-            alias = escape(f"alias of {name}")
-            self._add("people", name=name, aliases=alias, active=self._date(), note=self._text())
-        self.sources = [self._key() for _ in range(3)]
-        for key in self.sources:
-            self._add("sources", ref=key, citation=self._text(), date="2003", kind=self._text())
-        self._add("terms", list="role", term=self._key(), definition=self._text())
-
-    def _date(self) -> str:
-        return self.chance.choice(DATES)
-
-    def _who(self) -> str:
-        return self._some(self.people, 2, lambda name: join_role(name, self._role()))
-
-    def _role(self) -> str:
-        return self.chance.choice(("", "mason", "mason (head) ; \\", "[b]"))
 
     def _material(self) -> str:
         key = self.chance.choice(self.materials)
@@ -143,8 +59,11 @@ class RandomTables:
         deeds = [self._deed(number, parts, places) for _ in range(self.chance.randint(1, 4))]
         for joint in joints:
             self._joint_event(number, joint, deeds)
-        for _ in range(self.chance.randint(1, 8)):
-            self._layer(number, places, deeds)
+        layers = [self._layer(number, places, deeds) for _ in range(self.chance.randint(1, 8))]
+        self._test(number, self.chance.choice(layers), self.chance.choice(["", *deeds]))
+        self._accept(number, parts[0], places[0], layers[0])
+        if len(places) > 1:
+            self._near(number, *self.chance.sample(places, 2))
         self._about(number, parts, places, deeds)
 
     def _component(self, number: str, parts: list[str]) -> str:
@@ -225,7 +144,7 @@ class RandomTables:
             where=self._text(),
         )
 
-    def _layer(self, number: str, places: list[str], deeds: list[str]) -> None:
+    def _layer(self, number: str, places: list[str], deeds: list[str]) -> str:
         ref = self._key()
         self._add(
             "layers",
@@ -279,6 +198,7 @@ class RandomTables:
             people=self._who(),
             followed=self._one(("yes", "no")),
         )
+        return ref
 
     def _about(self, number: str, parts: list[str], places: list[str], deeds: list[str]) -> None:
         self._add(

@@ -7,7 +7,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from sqlalchemy import Engine
+from sqlalchemy import Column, Engine, select
 
 from conservedb.demo.build import tables_folder
 from conservedb.exchange.exporting import export_folder
@@ -28,15 +28,39 @@ def imported(engine: Engine, folder: Path, **options: Any) -> ImportReport:
 
 
 def rows(engine: Engine) -> dict[str, list[tuple[Any, ...]]]:
-    """Every row of every table except the one that describes the file itself."""
+    """Every row of every table except the one that describes the file itself.
+
+    Ids, which are the order of writing, are replaced by the UUIDs of the records they mean.
+    """
     with reading(engine) as connection:
-        return {
-            name: [
-                tuple(row) for row in connection.execute(table.select().order_by(*table.columns))
-            ]
+        identities = {
+            name: dict(connection.execute(select(table.c.id, table.c.uuid)).all())
             for name, table in metadata.tables.items()
-            if name != "database"
+            if "uuid" in table.c and name != "database"
         }
+        found = {}
+        for name, table in metadata.tables.items():
+            meant = [_points_at(column) for column in table.columns]
+            found[name] = sorted(
+                (
+                    tuple(
+                        identities[target].get(value) if target else value
+                        for target, value in zip(meant, row, strict=True)
+                    )
+                    for row in connection.execute(table.select())
+                ),
+                key=repr,
+            )
+    del found["database"]
+    return found
+
+
+def _points_at(column: Column[Any]) -> str:
+    """The table whose ids a column holds, "" where it holds none."""
+    if column.name == "id" and "uuid" in column.table.c and column.table.name != "database":
+        return str(column.table.name)
+    targets = {key.column.table.name for key in column.foreign_keys if key.column.name == "id"}
+    return targets.pop() if targets else ""
 
 
 def texts(folder: Path) -> dict[str, bytes]:

@@ -12,10 +12,12 @@ from conservedb.records.layers import BOUNDS
 GUIDE = Path(__file__).parents[2] / "DEVELOPERS.md"
 
 DERIVED = {
-    ("database", name) for name in ("id", "uuid", "name", "created", "fixed_today")
+    ("database", name) for name in ("id", "uuid", "name", "created", "fixed_today", "edition")
 }  # describes the file, not the records
 DERIVED |= {("layer", name) for name in BOUNDS}  # worked out from dates, removals, sightings
 DERIVED |= {("layer_side", name) for name in ("layer_id", "side", *BOUNDS)}
+DERIVED |= {("shipped", name) for name in ("subject", "record_id", "content")}
+# what the program put into this file; another one remembers its own
 
 
 def exported() -> set[tuple[str, str]]:

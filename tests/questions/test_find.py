@@ -34,7 +34,8 @@ def found(connection: Connection, text: str, limit: int = 50) -> list[str]:
         ("rep", ["source REP", "source REP"]),
         ("letter of", ["source LET"]),
         ("Epoxy ad", ["material Epoxy adhesive"]),
-        ("shel", ["material Shellac"]),
+        ("shel", ["material shell", "material Shellac"]),
+        ("paraloid b-7", ["material Paraloid B-72"]),
         ("zzz", []),
         ("", []),
         ("   ", []),
@@ -49,7 +50,7 @@ def test_found(connection: Connection, text: str, expected: list[str]) -> None:
 
 def test_the_exact_comes_first(connection: Connection) -> None:
     assert found(connection, "Q.10")[0] == "object Q.10 Plain box"
-    assert found(connection, "glue") == ["material glue", "material glue"]  # two that bear it
+    assert found(connection, "glue")[:2] == ["material glue", "material glue"]  # two that bear it
 
 
 def test_every_word_of_a_title_counts(connection: Connection) -> None:

@@ -14,7 +14,16 @@ import pytest
 from sqlalchemy import Connection, Engine
 
 from conservedb.exchange.importing import import_folder
-from conservedb.questions import find, history, objects, place, start, uses
+from conservedb.questions import (
+    behaviour,
+    find,
+    history,
+    objects,
+    place,
+    removal,
+    start,
+    uses,
+)
 from conservedb.questions.asking import Question
 from conservedb.store.connect import reading
 from conservedb.store.create import create
@@ -24,12 +33,12 @@ from tests.bench.collection import make_collection
 QUESTIONS = list(
     dict.fromkeys(
         question
-        for module in (place, objects, history, uses, find, start)
+        for module in (place, objects, history, uses, find, start, behaviour, removal)
         for question in module.STATEMENTS
     )
 )
 READ_WHOLE = {"material", "material_class", "material_alias", "object", "treatment", "person"}
-READ_WHOLE |= {"source", "below", "above", "CONSTANT"}
+READ_WHOLE |= {"trade_name", "source", "below", "above", "CONSTANT"}
 """What may be read from end to end: lists of words, what is counted, what is made on the way."""
 FEW = 1000
 """With statistics, a table known to have fewer rows than this may be read from end to end."""

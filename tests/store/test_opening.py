@@ -196,8 +196,8 @@ def test_reading_works_where_one_may_not_write(path: Path, monkeypatch: pytest.M
 OLD_TO_NEW = '''"""a column more, and a table rebuilt"""
 import sqlalchemy as sa
 from alembic import op
-revision = "0002"
-down_revision = "0001"
+revision = "0003"
+down_revision = "0002"
 def upgrade():
     op.add_column("object", sa.Column("owner", sa.Text()))
     with op.batch_alter_table("component", recreate="always") as batch:
@@ -210,7 +210,7 @@ def newer_program(tmp_path: Path, failure: str = "") -> Path:
     folder = tmp_path / "migrations"
     shutil.copytree(migrations_folder(), folder, ignore=shutil.ignore_patterns("__pycache__"))
     text = OLD_TO_NEW.format(failure=failure)
-    (folder / "versions" / "0002_more.py").write_text(text, encoding="utf-8")
+    (folder / "versions" / "0003_more.py").write_text(text, encoding="utf-8")
     return folder
 
 
@@ -230,15 +230,17 @@ def test_an_older_file_is_upgraded_after_a_copy(
     load(path)
     open_database(path)[0].dispose()
     before = counts(path)
-    monkeypatch.setattr(opening, "HEAD", "0002")
-    monkeypatch.setattr(opening, "REVISIONS", ("0001", "0002"))
+    monkeypatch.setattr(opening, "HEAD", "0003")
+    monkeypatch.setattr(opening, "REVISIONS", (*REVISIONS, "0003"))
     monkeypatch.setattr(
         "conservedb.store.upgrade.migrations_folder", lambda: newer_program(tmp_path)
     )
     engine, upgraded = open_database(path)
     engine.dispose()
     assert upgraded is not None
-    assert upgraded.backup.name == "old.db.before-0001.db"
+    assert upgraded.backup is not None
+    assert upgraded.backup.name == "old.db.before-0002.db"
+    assert upgraded.remarks == (f"upgraded to schema 0003; a copy from before: {upgraded.backup}",)
     assert counts(upgraded.backup) == before == counts(path)
     raw = sqlite3.connect(path)
     assert raw.execute("SELECT colour FROM component").fetchone() == (None,)
@@ -259,7 +261,7 @@ def test_a_failed_upgrade_leaves_the_file_as_it_was(tmp_path: Path, failure: str
     open_database(path)[0].dispose()
     before, rows = tables_and_triggers(path), counts(path)
     with pytest.raises(DatabaseProblem, match="the file is as it was, and a copy lies in"):
-        upgrade(path, "0001", "0002", newer_program(tmp_path, failure))
+        upgrade(path, "0002", "0003", newer_program(tmp_path, failure))
     assert tables_and_triggers(path) == before
     assert counts(path) == rows
 
