@@ -41,7 +41,7 @@ _IN_TURN: tuple[tuple[str, str], ...] = (
         " swells: a cross-linked resin or old oil",
     ),
 )
-_WATER = "deionised-water"
+_WATER = "water"
 _FORBIDS_WATER = ("soluble salt", "gypsum", "iron", "water-sensitive")
 
 

@@ -14,6 +14,8 @@ from conservedb.knowledge.evidence import NOTHING, REMEMBERED, RULE, binders, sh
 from conservedb.knowledge.neighbours import worst_of
 from conservedb.knowledge.plan import OnNeighbour, Option, Reading
 
+WARM_C = 30.0
+"""What softens below this is soft in a room: warmth is no way to release it."""
 GYPSUM_C = 50.0
 """Gypsum loses water above 50 to 60 C (CCI Notes 12/2)."""
 
@@ -70,6 +72,8 @@ def heat_option(
     if not ranges:
         return None
     low, high = max(r.low for r in ranges), max(r.high for r in ranges)
+    if high < WARM_C:
+        return None
     lines = tuple(line for r in ranges for line in r.lines)
     remembered = any(r.remembered for r in ranges)
     reason = f"softens from {low:g} C by the lowest figure, {high:g} C by the highest"

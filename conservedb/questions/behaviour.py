@@ -84,6 +84,11 @@ class Materials:
         known = self._class_ids.get(klass)
         return self.of_class(known) if known is not None else None
 
+    def same_as(self, key: str) -> str:
+        """The key of the material that one of this key behaves as; its own where none is named."""
+        row = self._rows[self._ids[key]]
+        return self._rows[row.as_id].key if row.as_id in self._rows else key
+
     def ids(self) -> Iterable[int]:
         """The ids of all materials."""
         return self._rows
@@ -244,7 +249,7 @@ class Materials:
             row.key,
             row.name or row.key,
             at,
-            words("hazard band") or max(bands, default=""),
+            max([words("hazard band"), *bands]),
             hazards,
             words("flash point"),
             number("flash point"),

@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from sqlalchemy import Connection
 
-from conservedb.knowledge.behaviour import Lying, Neighbour
+from conservedb.knowledge.behaviour import Fact, Lying, Neighbour, Part
 from conservedb.knowledge.reversal import Settings, Situation, plan
 from conservedb.knowledge.verdicts import Fixing
 from conservedb.questions import behaviour, place, removal_records
@@ -109,8 +109,14 @@ def _lying(layer: Layer, at: PlaceAnswer, known: Materials, around: Surroundings
         laid=layer.came,
         soaked=_soaked(layer, at),
         certain=layer.state in ("present", "reduced"),
-        tests=around.tests.get(layer.ref, ()),
+        tests=tuple(_as_known(one, known) for one in around.tests.get(layer.ref, ())),
     )
+
+
+def _as_known(test: Fact, known: Materials) -> Fact:
+    """A test with an agent that behaves as another, as a test with that one."""
+    parts = tuple(Part(known.same_as(part.solvent), part.share) for part in test.agent.parts)
+    return replace(test, agent=replace(test.agent, parts=parts))
 
 
 def _name(layer: Layer) -> str:
