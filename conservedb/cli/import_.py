@@ -18,7 +18,7 @@ import click
 
 from conservedb.cli.ending import DONE, NO
 from conservedb.cli.printing import print_json, print_lines
-from conservedb.cli.settings import Settings, shared_options
+from conservedb.cli.settings import Settings, shared_options, tell
 
 if TYPE_CHECKING:
     from conservedb.exchange.faults import Fault
@@ -68,7 +68,8 @@ def command(settings: Settings, folder: Path, encoding: str, update: bool, keep_
         create(path)
     written = False
     try:
-        engine, _ = open_database(path)
+        engine, upgraded = open_database(path)
+        tell(upgraded)
         with reading(engine) as connection:
             day = today(connection)
         report = import_folder(

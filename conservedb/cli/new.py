@@ -18,7 +18,10 @@ from conservedb.cli.settings import Settings, shared_options
 @shared_options
 @click.pass_obj
 def command(settings: Settings, path: Path) -> None:
-    """Make a new, empty database at PATH; never over a file that is there."""
+    """Make a new database at PATH, which holds the shipped reference tables and nothing else.
+
+    It is never made over a file that is there.
+    """
     from conservedb.questions.display import show
     from conservedb.store.create import create
     from conservedb.store.opening import surroundings

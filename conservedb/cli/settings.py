@@ -15,6 +15,8 @@ from conservedb.cli.ending import UNUSABLE, Failed
 if TYPE_CHECKING:
     import datetime
 
+    from conservedb.store.upgrade import Upgraded
+
 VARIABLE = "CONSERVEDB_DB"
 _SQLITE = "sqlite:///"
 Interface = Callable[[Path], int]
@@ -120,6 +122,15 @@ def on_option(function: Function) -> Function:
     return option(function)
 
 
+def tell(upgraded: Upgraded | None) -> None:
+    """Say what was done to the file where it was not of this version."""
+    if upgraded is not None:
+        from conservedb.questions.display import show
+
+        for remark in upgraded.remarks:
+            click.echo(f"conservedb: {show(remark)}", err=True)
+
+
 @contextmanager
 def asking(settings: Settings) -> Iterator[tuple[Any, datetime.date]]:
     """A connection to ask questions through, and the day that is today for this database."""
@@ -127,11 +138,7 @@ def asking(settings: Settings) -> Iterator[tuple[Any, datetime.date]]:
     from conservedb.store.opening import open_database, today
 
     engine, upgraded = open_database(settings.path())
-    if upgraded is not None:
-        from conservedb.questions.display import show
-
-        told = f"upgraded to schema {upgraded.after}; a copy from before: {upgraded.backup}"
-        click.echo(f"conservedb: {show(told)}", err=True)
+    tell(upgraded)
     try:
         with reading(engine) as connection:
             yield connection, today(connection)

@@ -23,6 +23,7 @@ from sqlalchemy.sql.selectable import Select
 
 from conservedb.questions.answers import Hit
 from conservedb.questions.asking import Question, Row, blank
+from conservedb.records.behaviour import trade_name
 from conservedb.records.materials import material, material_alias, material_class
 from conservedb.records.objects import component, object_
 from conservedb.records.people import person, person_alias
@@ -104,12 +105,15 @@ _BY_KIND: tuple[tuple[str, tuple[Question, ...]], ...] = (
                 _named(material, material.c[n], material.c.name, material.c.key)
                 for n in ("key", "name_folded")
             ),
-            _alias(
-                material_alias.c.alias_folded,
-                material,
-                material_alias.c.material_id,
-                material_alias.c.alias,
-                material.c.key,
+            *(
+                _alias(
+                    names.c.alias_folded,
+                    material,
+                    names.c.material_id,
+                    names.c.alias,
+                    material.c.key,
+                )
+                for names in (material_alias, trade_name)
             ),
             *(
                 _named(material_class, _CLASS[n], _CLASS.name, _CLASS.key)

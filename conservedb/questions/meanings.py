@@ -9,6 +9,7 @@ from sqlalchemy import BindParameter, Connection, bindparam, or_, select, union_
 from conservedb.questions.answers import NoSuch
 from conservedb.questions.asking import Question, Selection, blank
 from conservedb.questions.basics import Ambiguous
+from conservedb.records.behaviour import trade_name
 from conservedb.records.materials import material, material_alias, material_class
 from conservedb.store.keys import fold
 
@@ -37,6 +38,7 @@ _MATERIALS = Question(
                 select(material_alias.c.material_id).where(
                     material_alias.c.alias_folded == _FOLDED
                 ),
+                select(trade_name.c.material_id).where(trade_name.c.alias_folded == _FOLDED),
             )
         )
     )
@@ -61,6 +63,7 @@ _EVERY_NAME = Question(
         select(material.c.key.label("written"), material.c.name_folded.label("folded")),
         select(material.c.key, material.c.key),
         select(material_alias.c.alias, material_alias.c.alias_folded),
+        select(trade_name.c.alias, trade_name.c.alias_folded),
         select(material_class.c.key, material_class.c.name_folded),
         select(material_class.c.key, material_class.c.key),
     )
@@ -94,9 +97,9 @@ STATEMENTS = (_MATERIALS, _CLASSES, _EVERY_NAME, _CLASSES_OF)
 
 
 def meaning(connection: Connection, word: str) -> Meaning:
-    """What a key, name or alias means: one material or one class, compared as folded text.
+    """What a key, name, alias or trade name means: one material or one class.
 
-    A key goes before names, and a class before the materials in it.
+    All are compared as folded text. A key goes before names, a class before materials in it.
 
     Raises:
         NoSuch: nothing bears the word.

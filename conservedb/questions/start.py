@@ -31,7 +31,6 @@ from conservedb.records.materials import material
 from conservedb.records.objects import component, object_, warning
 from conservedb.records.people import person
 from conservedb.records.places import RESTLESS, joint_event, place
-from conservedb.records.sources import source
 from conservedb.records.treatments import intervention, treatment
 
 _DAY: BindParameter[int] = bindparam("day")
@@ -163,9 +162,7 @@ _ENTERED = Question(
 _COUNTED = {
     "objects": object_,
     "treatments": treatment,
-    "materials": material,
     "people": person,
-    "sources": source,
 }
 _COUNTS = Question(
     union_all(

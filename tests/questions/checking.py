@@ -5,7 +5,7 @@ from __future__ import annotations
 import csv
 import shutil
 from collections import defaultdict
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
@@ -106,12 +106,10 @@ class Tables:
         )
 
 
-@pytest.fixture(scope="session")
-def checked(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """The department as a database file."""
-    folder = tmp_path_factory.mktemp("checked")
+def import_tables(folder: Path, fill: Callable[[Tables], None]) -> Path:
+    """A database of what fills some tables."""
     tables = Tables()
-    checking_cases.fill(tables)
+    fill(tables)
     tables.write(folder / "tables")
     path = folder / "checked.db"
     create(path, today=TODAY.isoformat())
@@ -120,6 +118,12 @@ def checked(tmp_path_factory: pytest.TempPathFactory) -> Path:
     engine.dispose()
     assert report.written, [fault.sentence() for fault in report.faults]
     return path
+
+
+@pytest.fixture(scope="session")
+def checked(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The department as a database file."""
+    return import_tables(tmp_path_factory.mktemp("checked"), checking_cases.fill)
 
 
 @pytest.fixture

@@ -89,6 +89,13 @@ def _warmth(made: Made) -> None:
     made.layer("soft.heavy", "L1", "b72")
     made.joint("soft.class", room="Hall")
     made.layer("soft.class", "L1", "acrylic-resin")
+    made.joint("two.places", room="Attic")
+    made.add(
+        "places", object="two.places", mark="J2", kind="joint", component="B1",
+        other_component="B2",
+    )  # fmt: skip
+    for place in ("J1", "J2"):
+        made.layer("two.places", f"L{place}", "b72", place=place)
     made.joint("soft.mortar", room="Hall")
     made.layer("soft.mortar", "L1", "lime-mortar", "bedding")
 

@@ -153,5 +153,6 @@ def test_what_rests_on_lowering_or_a_picture_is_only_possible(connection: Connec
 
 def test_every_published_figure_is_named(connection: Connection) -> None:
     (finding,) = found(connection, "creep.hall", "creep-temperature")
-    assert "glass transition 40 C (Koob" in finding.sentence
-    assert "glass transition 37 to 40 C (Cardiff" in finding.sentence
+    assert "glass transition 40 C (lit.KOOB96)" in finding.sentence
+    assert "glass transition 37 to 40 C (lit.CARD22)" in finding.sentence
+    assert [source.partition(": ")[0] for source in finding.sources] == ["lit.KOOB96", "lit.CARD22"]

@@ -12,10 +12,10 @@ from tests.questions.conftest import day
 
 ROWS = """
 INSERT INTO material_class (id, uuid, entered, key, parent_id) VALUES
-  (1, 'c1', '2026-01-01', 'resin', NULL), (2, 'c2', '2026-01-01', 'acrylic', 1),
-  (3, 'c3', '2026-01-01', 'wax', NULL);
+  (9001, 'c1', '2026-01-01', 'q-resin', NULL), (9002, 'c2', '2026-01-01', 'q-acrylic', 9001),
+  (9003, 'c3', '2026-01-01', 'q-wax', NULL);
 INSERT INTO material (id, uuid, entered, key, class_id) VALUES
-  (1, 'm1', '2026-01-01', 'b72', 2), (2, 'm2', '2026-01-01', 'beeswax', 3);
+  (9001, 'm1', '2026-01-01', 'q-72', 9002), (9002, 'm2', '2026-01-01', 'q-beeswax', 9003);
 INSERT INTO object (id, uuid, entered, number, number_sort, number_folded, made_earliest,
   made_latest, made_flags, made_derived)
   VALUES (1, 'o1', '2026-01-01', 'Q', 'q', 'q', 1, 1, 0, 'edtf');
@@ -30,8 +30,15 @@ INSERT INTO layer (id, uuid, entered, object_id, place_id, ref, material_id, mat
   VALUES (?1, 'l' || ?1, '2026-01-01', 1, 1, 'L' || ?1, ?2, ?3, 'analysed', 1, 1, 0, 'edtf', 1, 1,
   20000000, 20000000, 20000000, 20000000, 0, 0, 0)
 """
-LAYERS = ((1, 1, None), (2, None, 2), (3, None, 1), (4, None, 3), (5, 2, None), (6, None, None))
-"""id, material, class: b72; acrylic; resin; wax; beeswax; nobody knows."""
+LAYERS = (
+    (1, 9001, None),
+    (2, None, 9002),
+    (3, None, 9001),
+    (4, None, 9003),
+    (5, 9002, None),
+    (6, None, None),
+)
+"""id, material, class: 72; acrylic; resin; wax; beeswax; nobody knows."""
 
 
 def test_layers_known_only_by_class(new_database: Callable[[str], Engine]) -> None:
@@ -44,7 +51,7 @@ def test_layers_known_only_by_class(new_database: Callable[[str], Engine]) -> No
         connection.commit()
     found = {}
     with reading(engine) as connection:
-        for word in ("b72", "acrylic", "resin", "wax"):
+        for word in ("q-72", "q-acrylic", "q-resin", "q-wax"):
             answer = uses(connection, word, day("today"))
             found[word] = (
                 [row.layer for row in answer.layers_certain],
@@ -52,8 +59,8 @@ def test_layers_known_only_by_class(new_database: Callable[[str], Engine]) -> No
                 answer.unidentified,
             )
     assert found == {
-        "b72": (["L1"], ["L2", "L3"], 1),  # an acrylic, or a resin, may be this one
-        "acrylic": (["L1", "L2"], ["L3"], 1),
-        "resin": (["L1", "L2", "L3"], [], 1),
-        "wax": (["L4", "L5"], [], 1),
+        "q-72": (["L1"], ["L2", "L3"], 1),  # an acrylic, or a resin, may be this one
+        "q-acrylic": (["L1", "L2"], ["L3"], 1),
+        "q-resin": (["L1", "L2", "L3"], [], 1),
+        "q-wax": (["L4", "L5"], [], 1),
     }

@@ -16,13 +16,16 @@ from sqlalchemy import Connection, Engine
 from conservedb.exchange.importing import import_folder
 from conservedb.questions import (
     behaviour,
+    checks,
     find,
     history,
+    material,
     objects,
     place,
     removal,
     start,
     uses,
+    whatif,
 )
 from conservedb.questions.asking import Question
 from conservedb.store.connect import reading
@@ -33,12 +36,18 @@ from tests.bench.collection import make_collection
 QUESTIONS = list(
     dict.fromkeys(
         question
-        for module in (place, objects, history, uses, find, start, behaviour, removal)
+        for module in (
+            *(place, objects, history, uses, find, start),
+            *(behaviour, removal, material, checks, whatif),
+        )
         for question in module.STATEMENTS
     )
 )
 READ_WHOLE = {"material", "material_class", "material_alias", "object", "treatment", "person"}
 READ_WHOLE |= {"trade_name", "source", "below", "above", "CONSTANT"}
+READ_WHOLE |= {"material_part", "material_value", "hansen", "solubility", "solubility_part"}
+READ_WHOLE |= {"trait", "hazard", "hazard_statement", "exposure_limit", "restriction", "setting"}
+READ_WHOLE |= {"rule", "period", "climate"}
 """What may be read from end to end: lists of words, what is counted, what is made on the way."""
 FEW = 1000
 """With statistics, a table known to have fewer rows than this may be read from end to end."""
