@@ -50,8 +50,10 @@ def split_role(item: str) -> tuple[str, str]:
 
 def join_role(name: str, role: str) -> str:
     """The list item for a person in a role, so that `split_role` gives both back."""
-    written = _parentheses(escape(name))
-    return f"{written} ({_parentheses(escape(role))})" if role else written
+    written = escape(name)
+    if role:
+        return f"{_parentheses(written)} ({_parentheses(escape(role))})"
+    return _parentheses(written) if _ROLE.fullmatch(written) else written
 
 
 def _parentheses(text: str) -> str:

@@ -4,15 +4,17 @@ from __future__ import annotations
 
 from typing import Any
 
-from sqlalchemy import Connection, select
+from sqlalchemy import Connection, Select, select
 
 from conservedb.exchange.columns import Column, Ref
 from conservedb.exchange.faults import Fault
+from conservedb.exchange.limits import LIMITS
 from conservedb.exchange.ordering import Ordering
 from conservedb.exchange.record import Record
 from conservedb.exchange.subject import Subject
 from conservedb.exchange.subjects import BY_NAME
 from conservedb.exchange.taking import Taking
+from conservedb.records.behaviour import stand_in
 
 
 class Checking:
@@ -29,11 +31,13 @@ class Checking:
         """Find every fault, mark the refused records, and work out the bounds of the rest."""
         for subject, records in self._taking.present():
             self._required(subject, records)
+            self._limits(subject, records)
         self._places()
         for subject, records in self._taking.present():
             if subject.parent:
                 self._circles(subject, records)
         self._recipes()
+        self._stand_ins()
         while self.ordering.check(hanging_too=True):
             pass
         self._spread()
@@ -45,17 +49,31 @@ class Checking:
         needed: list[tuple[int, Column]] = [
             (subject.position[column.fields[0]], column)
             for column in subject.plain
-            if isinstance(column, Ref) and not subject.table.c[column.fields[0]].nullable
+            if not subject.table.c[column.fields[0]].nullable
         ]
-        if subject.name == "statements":
-            needed += [(subject.position["subject"], subject.plain[1])]
+        lists = [column for column in subject.lists if column.required]
         for record in records.values():
+            if record.bad:
+                continue
             for position, column in needed:
-                if record.values[position] is None and not record.bad:
-                    what = BY_NAME[column.subject].singular if isinstance(column, Ref) else "table"
-                    self._taking.charge(
-                        subject, record, column.name, "", f"names no {what}", "fill it in"
-                    )
+                if record.values[position] is None:
+                    pointed = isinstance(column, Ref) and BY_NAME[column.subject].singular
+                    reason = f"names no {pointed}" if pointed else "is blank"
+                    self._taking.charge(subject, record, column.name, "", reason, "fill it in")
+            for listed in lists:
+                if record.new and not record.links.get(listed.name):
+                    reason = f"names no {BY_NAME[listed.subject].singular}"
+                    self._taking.charge(subject, record, listed.name, "", reason, "fill it in")
+
+    def _limits(self, subject: Subject, records: dict[int, Record]) -> None:
+        for limit in LIMITS:
+            if limit.subject != subject.name:
+                continue
+            places = [subject.position[field] for field in limit.fields]
+            for record in records.values():
+                reason = limit.broken(*(record.values[place] for place in places))
+                if reason and not record.bad:
+                    self._taking.charge(subject, record, limit.column, "", reason, limit.remedy)
 
     def _places(self) -> None:
         subject = BY_NAME["places"]
@@ -110,25 +128,56 @@ class Checking:
     def _recipes(self) -> None:
         """A recipe that contains itself through its parts."""
         subject = BY_NAME["material_parts"]
-        records = self._taking.records.get(subject.name, {})
-        if not records:
-            return
         whole, part = subject.position["material_id"], subject.position["part_id"]
-        parts: dict[int, set[int]] = {}
-        stored = self._connection.execute(
-            select(subject.table.c.material_id, subject.table.c.part_id)
+        pairs = {
+            record.id: (record.values[whole], record.values[part])
+            for record in self._taking.records.get(subject.name, {}).values()
+        }
+        table = subject.table.c
+        stored = select(table.id, table.material_id, table.part_id)
+        self._rounds(
+            subject, "part", pairs, stored, "this recipe would contain itself through its parts"
         )
-        for material, inside in [
-            *stored,
-            *((r.values[whole], r.values[part]) for r in records.values() if not r.bad),
-        ]:
-            parts.setdefault(material, set()).add(inside)
-        for record in records.values():
-            if not record.bad and record.values[whole] in _reached(parts, record.values[part]):
-                name = self._taking.keys.name_of("materials", record.values[part])
-                reason = "this recipe would contain itself through its parts"
+
+    def _stand_ins(self) -> None:
+        """A material that behaves as itself, at once or through others."""
+        subject = BY_NAME["materials"]
+        pairs = {
+            record.id: (record.id, items[0][0])
+            for record in self._taking.records.get(subject.name, {}).values()
+            if (items := record.links.get("behaves_as"))
+        }
+        table = stand_in.c
+        stored = select(table.material_id, table.material_id, table.as_id)
+        self._rounds(subject, "behaves_as", pairs, stored, "this material would behave as itself")
+
+    def _rounds(
+        self,
+        subject: Subject,
+        column: str,
+        pairs: dict[int, tuple[int, int]],
+        stored: Select[int, int, int],
+        reason: str,
+    ) -> None:
+        """Charge each record whose pair of materials leads back to its first."""
+        records = self._taking.records.get(subject.name, {})
+        good = {record: pair for record, pair in pairs.items() if not records[record].bad}
+        if not good:
+            return
+        rows = self._connection.execute(stored)
+        known = {record: (first, second) for record, first, second in rows}
+        leads: dict[int, set[int]] = {}
+        for first, second in (known | good).values():
+            leads.setdefault(first, set()).add(second)
+        for record, (first, second) in good.items():
+            if first in _reached(leads, second):
                 self._taking.charge(
-                    subject, record, "part", name, reason, "mend one of the recipes"
+                    subject,
+                    records[record],
+                    column,
+                    self._taking.keys.name_of("materials", second),
+                    reason,
+                    "mend one of them",
                 )
 
     # -- what hangs on bad rows ---------------------------------------------------------

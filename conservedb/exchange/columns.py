@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import datetime
 import uuid
-from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any, Protocol
 
@@ -143,14 +142,17 @@ class Choice(Column):
 
 @dataclass(frozen=True)
 class Number(Column):
-    """A measure; the unit stands in the name of the column."""
+    """A measure; the unit stands in the name of the column. `above_zero`: nor may it be 0."""
 
     positive: bool = True
+    above_zero: bool = False
 
     def parse(self, cell: str, keys: Keys) -> Values:
         value = cells.number(cell)
         if self.positive and value < 0:
             raise CellProblem("is below zero", "give the measure as a positive number")
+        if self.above_zero and value == 0:
+            raise CellProblem("is zero", "give a number above zero, or leave the cell blank")
         return (value,)
 
     def show(self, values: Values, keys: Keys) -> str:
@@ -159,7 +161,13 @@ class Number(Column):
 
 @dataclass(frozen=True)
 class Whole(Column):
-    """A whole number of any sign."""
+    """A whole number of any sign; a blank cell stands for `default`."""
+
+    default: int | None = None
+
+    @property
+    def blank(self) -> Values:
+        return (self.default,)
 
     def parse(self, cell: str, keys: Keys) -> Values:
         return (cells.integer(cell),)
@@ -271,101 +279,3 @@ class Material(Column):
             return words or ""
         key = keys.name_of("materials", material)
         return f"{words} = {key}" if words else key
-
-
-@dataclass(frozen=True)
-class ListColumn:
-    """A list in a cell, kept as rows of a link table (`owner` points back at the record).
-
-    Where `single` names a field of the record itself, a list of one item is kept there.
-    `subject` is what the first field of an item points at, "" where it points at nothing.
-    """
-
-    name: str
-    table: str
-    owner: str
-    fields: tuple[str, ...]
-    parse_item: Callable[[str, Keys], Values]
-    show_item: Callable[[Values, Keys], str]
-    with_object: bool = False
-    single: str = ""
-    subject: str = ""
-
-    @property
-    def names(self) -> tuple[str, ...]:
-        """The CSV header of the list."""
-        return (self.name,)
-
-    @property
-    def pointers(self) -> tuple[tuple[str, str], ...]:
-        """The field of the record itself that points at a single item, if there is one."""
-        return ((self.single, self.subject),) if self.single else ()
-
-    def parse(self, cell: str, keys: Keys) -> list[Values]:
-        """One tuple of link fields per item; the same item twice counts once."""
-        items = []
-        for item in cells.split_list(cell):
-            try:
-                items.append(self.parse_item(item, keys))
-            except CellProblem as problem:
-                reason, remedy = problem.reason, problem.remedy
-                raise CellProblem(reason, remedy, self.name, cells.unescape(item)) from problem
-        return list(dict.fromkeys(items))
-
-    def show(self, rows: list[Values], keys: Keys) -> str:
-        """The cell for these link rows, in their order."""
-        return "; ".join(self.show_item(row, keys) for row in rows)
-
-
-def refs(
-    name: str, table: str, owner: str, field: str, subject: str, single: str = ""
-) -> ListColumn:
-    """A list of references to records of the same object."""
-
-    def parse(item: str, keys: Keys) -> Values:
-        return (keys.find(subject, cells.unescape(item)),)
-
-    def show(row: Values, keys: Keys) -> str:
-        return cells.escape(keys.name_of(subject, row[0]))
-
-    return ListColumn(name, table, owner, (field,), parse, show, True, single, subject)
-
-
-def people(table: str, owner: str) -> ListColumn:
-    """A list of people with roles: "Name (role); Name"."""
-
-    def parse(item: str, keys: Keys) -> Values:
-        name, role = cells.split_role(item)
-        try:
-            return (keys.find("people", name), role or None)
-        except CellProblem:
-            return (keys.find("people", cells.unescape(item)), None)
-
-    def show(row: Values, keys: Keys) -> str:
-        return cells.join_role(keys.name_of("people", row[0]), row[1] or "")
-
-    fields = ("person_id", "role")
-    return ListColumn("people", table, owner, fields, parse, show, subject="people")
-
-
-def aliases(table: str, owner: str) -> ListColumn:
-    """A list of other names."""
-
-    def parse(item: str, keys: Keys) -> Values:
-        name = cells.unescape(item)
-        return (name, fold(name))
-
-    return ListColumn(
-        "aliases",
-        table,
-        owner,
-        ("alias", "alias_folded"),
-        parse,
-        lambda row, _: cells.escape(row[0]),
-    )
-
-
-def words(name: str, table: str, owner: str, field: str, values: tuple[str, ...]) -> ListColumn:
-    """A list of words from a closed list."""
-    choice = Choice(name, field, values)
-    return ListColumn(name, table, owner, (field,), choice.parse, lambda row, _: str(row[0]))

@@ -4,18 +4,20 @@ from __future__ import annotations
 
 import csv
 import os
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from pathlib import Path
 from typing import Any
 
 from sqlalchemy import Connection, select
 
-from conservedb.exchange.columns import ListColumn, Values
+from conservedb.exchange.columns import Values
 from conservedb.exchange.keys import KeyBook
+from conservedb.exchange.lists import ListColumn
 from conservedb.exchange.stored import link_statement
 from conservedb.exchange.subject import Subject
 from conservedb.exchange.subjects import SUBJECTS
 from conservedb.store.problems import DatabaseProblem
+from conservedb.store.shipped_shape import SHAPES
 
 
 def export_folder(connection: Connection, folder: Path) -> dict[str, int]:
@@ -45,13 +47,21 @@ def _export(connection: Connection, subject: Subject, keys: KeyBook, folder: Pat
     with partial.open("w", encoding="utf-8", newline="") as file:
         writer = csv.writer(file)
         writer.writerow(subject.headers)
-        for row in export_rows(connection, subject, keys):
+        for row in _in_order(subject, export_rows(connection, subject, keys)):
             writer.writerow(row)
             count += 1
         file.flush()
         os.fsync(file.fileno())
     partial.rename(folder / subject.file)
     return count
+
+
+def _in_order(subject: Subject, rows: Iterator[list[str]]) -> Iterable[list[str]]:
+    """By key where the program ships records too: else their order would be that of editions."""
+    if subject.name not in SHAPES:
+        return rows
+    keys = [subject.headers.index(name) for name in subject.key]
+    return sorted(rows, key=lambda cells: [cells[place] for place in keys])
 
 
 def export_rows(connection: Connection, subject: Subject, keys: KeyBook) -> Iterator[list[str]]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import difflib
+import sqlite3
 from collections import defaultdict
 from typing import Any
 
@@ -13,13 +14,21 @@ from conservedb.exchange.faults import CellProblem, Fault
 from conservedb.exchange.subject import Subject
 from conservedb.exchange.subjects import BY_NAME, SUBJECTS
 from conservedb.records import materials, people
+from conservedb.records.behaviour import trade_name
 from conservedb.reference.words import AMBIGUOUS
 from conservedb.store.keys import fold
+from conservedb.store.shipping import as_shipped
 
 _OR_BLANK = dict.fromkeys(
     ("people", "sources", "materials", "material_classes", "components", "places"),
     ", or leave the cell blank",
 )
+_REFERRED = {
+    name
+    for subject in SUBJECTS
+    for name in (*(n for _, n in subject.pointers), *(c.subject for c in subject.lists))
+}
+"""Subjects whose records others refer to; the keys of the rest are read where they are needed."""
 _NEAR = 5000
 """Above this many candidates no near miss is looked for."""
 
@@ -52,6 +61,8 @@ class KeyBook:
         self._aliases: dict[str, dict[str, set[int]]] = {
             name: defaultdict(set) for name in ("people", "materials", "material_classes")
         }
+        self._as_shipped: dict[str, dict[int, str]] = {}
+        self._given: set[tuple[str, int]] = set()
         self._parents: dict[int, int | None] = {}
         self._class_of: dict[int, int | None] = {}
         self._load_global()
@@ -60,31 +71,40 @@ class KeyBook:
 
     def _load_global(self) -> None:
         for subject in SUBJECTS:
-            if subject.in_object or subject.name in ("terms", "material_parts", "statements"):
-                continue
-            table = subject.table
-            rows = self._connection.execute(select(table.c.id, table.c[key_field(subject)]))
-            self.ids[subject.name] = {key: record for record, key in rows}
+            if not subject.in_object and subject.name in _REFERRED:
+                table = subject.table
+                rows = self._connection.execute(select(table.c.id, table.c[key_field(subject)]))
+                self.ids[subject.name] = {key: record for record, key in rows}
         for name, table, alias in (
             ("people", people.person, people.person_alias),
             ("materials", materials.material, materials.material_alias),
+            ("materials", materials.material, trade_name),
         ):
             owner = alias.c[f"{table.name}_id"]
             for record, word in self._connection.execute(select(table.c.id, table.c.name_folded)):
-                self.call(name, record, word)
+                self._call(name, record, word)
             for record, word in self._connection.execute(select(owner, alias.c.alias_folded)):
-                self.call(name, record, word)
+                self._call(name, record, word)
         classes = materials.material_class
         for record, word, parent in self._connection.execute(
             select(classes.c.id, classes.c.name_folded, classes.c.parent_id)
         ):
-            self.call("material_classes", record, word)
+            self._call("material_classes", record, word)
             self._parents[record] = parent
         self._class_of = dict(
             self._connection.execute(
                 select(materials.material.c.id, materials.material.c.class_id)
             ).all()
         )
+
+    def load_keys(self, subject: Subject) -> None:
+        """Make the keys that the database holds of a subject known that no other refers to."""
+        if subject.in_object or subject.name in _REFERRED:
+            return
+        names = [column.fields[0] for column in subject.plain if column.name in subject.key]
+        statement = select(subject.table.c.id, *(subject.table.c[name] for name in names))
+        for record, *key in self._connection.execute(statement):
+            self.ids[subject.name][tuple(key) if len(key) > 1 else key[0]] = record
 
     def load_object(self, object_id: int) -> None:
         """Make the records that the database holds for an object known, once."""
@@ -99,8 +119,12 @@ class KeyBook:
             )
             scoped[object_id].update(dict(self._connection.execute(statement).all()))
 
-    def call(self, subject: str, record: int, word: str | None) -> None:
-        """Make a folded name or alias of a person, material or class known."""
+    def call(self, subject: str, record: int, word: str) -> None:
+        """Make known what the folder calls a person, material or class, as folded text."""
+        self._given.add((subject, record))
+        self._call(subject, record, word)
+
+    def _call(self, subject: str, record: int, word: str | None) -> None:
         if word:
             self._aliases[subject][word].add(record)
 
@@ -123,6 +147,14 @@ class KeyBook:
             self._next[table] = max(used, kept or 0)
         self._next[table] += 1
         return self._next[table]
+
+    def as_shipped(self, subject: str) -> dict[int, str]:
+        """UUIDs, by id, of what the database has as the program brought it, never changed."""
+        if subject not in self._as_shipped:
+            raw = self._connection.connection.driver_connection
+            assert isinstance(raw, sqlite3.Connection)
+            self._as_shipped[subject] = as_shipped(raw, subject)
+        return self._as_shipped[subject]
 
     def ids_of(self, subject: Subject, object_id: int) -> dict[Any, int]:
         """Ids by key: of the records of one object, or of all where no object has its own."""
@@ -164,12 +196,16 @@ class KeyBook:
         return next(iter(bearers), None)
 
     def _missing(self, subject: str, text: str) -> CellProblem:
+        folded = fold(text)
+        if subject == "materials" and (folded in AMBIGUOUS or self._bearers(subject, folded)):
+            meanings = "; ".join(self._meanings(folded))
+            return CellProblem(f"may mean several things: {meanings}", "write the key of one")
         known = (
             self.scoped[subject][self.object_id] if subject in self.scoped else self.ids[subject]
         )
         near: list[str] = []
         if len(known) <= _NEAR:
-            close = difflib.get_close_matches(fold(text), [str(key) for key in known], 2, 0.75)
+            close = difflib.get_close_matches(folded, [str(key) for key in known], 2, 0.75)
             near = [self.name_of(subject, known[key]) for key in close]
         singular = BY_NAME[subject].singular
         hint = f"did you mean {' or '.join(near)}? else " if near else ""
@@ -188,8 +224,21 @@ class KeyBook:
         exact = self.ids["materials"].get(text)
         if exact is not None:
             return exact
-        bearers = self._aliases["materials"].get(fold(text), set())
-        return next(iter(bearers)) if len(bearers) == 1 else None
+        folded = fold(text)
+        bearers = self._bearers("materials", folded)
+        return next(iter(bearers)) if len(bearers) == 1 and folded not in AMBIGUOUS else None
+
+    def _bearers(self, subject: str, folded: str) -> set[int]:
+        """Who bears a name: the department's own, else what the program has brought."""
+        bearers = self._aliases[subject].get(folded, set())
+        if len(bearers) > 1:
+            brought = {
+                record
+                for record in bearers & self.as_shipped(subject).keys()
+                if (subject, record) not in self._given
+            }
+            bearers = (bearers - brought) or bearers
+        return bearers
 
     def material(self, text: str) -> Values:
         """(material, class, words): an ambiguous word is kept at class level, never resolved."""
@@ -200,13 +249,13 @@ class KeyBook:
         if decided is not None:
             return decided
         folded = fold(text)
-        bearers = self._aliases["materials"].get(folded, set())
+        bearers = self._bearers("materials", folded)
         if folded not in AMBIGUOUS and len(bearers) == 1:
             return next(iter(bearers)), None, text
         classes = {self.ids["material_classes"].get(text)} - {None}
-        classes |= self._aliases["material_classes"].get(folded, set())
+        classes |= self._bearers("material_classes", folded)
         if folded in AMBIGUOUS or len(bearers) > 1:
-            self._offer(text, folded, bearers)
+            self._offer(text, folded)
             klass = next(iter(classes)) if len(classes) == 1 else self._common(bearers)
             return None, klass, text
         if len(classes) == 1:
@@ -222,15 +271,19 @@ class KeyBook:
                     return material, None, text[:place].strip() or None
         return None
 
-    def _offer(self, text: str, folded: str, bearers: set[int]) -> None:
-        meanings = list(AMBIGUOUS.get(folded, ()))
-        meanings += sorted(self.name_of("materials", record) for record in bearers)
+    def _offer(self, text: str, folded: str) -> None:
+        meanings = "; ".join(self._meanings(folded))
         self.notice(
             "material",
             text,
             "may mean several things and was kept as found",
-            f"once somebody has decided, write: {text} = KEY (possible: {'; '.join(meanings)})",
+            f"once somebody has decided, write: {text} = KEY (possible: {meanings})",
         )
+
+    def _meanings(self, folded: str) -> list[str]:
+        bearers = self._bearers("materials", folded)
+        keys = sorted(self.name_of("materials", record) for record in bearers)
+        return [*AMBIGUOUS.get(folded, ()), *keys]
 
     def _common(self, bearers: set[int]) -> int | None:
         """The lowest class that all these materials share."""

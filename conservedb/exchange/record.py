@@ -17,6 +17,8 @@ class Record:
     """A row on its way in: its values for the database, and what is wrong with it.
 
     `bad`: it has a fault of its own. `hangs`: it refers to a new row that is refused.
+    `whole`: its blank cells are blank, for it comes from an export and the database has what
+    the program brought. `taken_over`: it makes such a record the department's own.
     """
 
     id: int
@@ -28,6 +30,8 @@ class Record:
     bad: bool = False
     hangs: bool = False
     changed: bool = False
+    whole: bool = False
+    taken_over: bool = False
 
     @property
     def refused(self) -> bool:

@@ -7,7 +7,8 @@ from typing import Any
 
 from sqlalchemy import Connection, Select, bindparam, select
 
-from conservedb.exchange.columns import ListColumn, Values
+from conservedb.exchange.columns import Values
+from conservedb.exchange.lists import ListColumn
 from conservedb.exchange.subject import Subject
 from conservedb.records import metadata
 

@@ -7,7 +7,8 @@ from functools import cached_property
 
 from sqlalchemy import Table
 
-from conservedb.exchange.columns import Column, Day, Identity, KeyText, ListColumn, Ref
+from conservedb.exchange.columns import Column, Day, Identity, KeyText, Ref
+from conservedb.exchange.lists import ListColumn
 
 
 @dataclass(frozen=True)

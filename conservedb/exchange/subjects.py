@@ -5,13 +5,28 @@ Import, export and the contributors' guide follow this list; it is the one that 
 
 from __future__ import annotations
 
+from conservedb.exchange.subjects_behaviour import (
+    HANSEN,
+    MATERIAL_VALUES,
+    PERIODS,
+    SOLUBILITIES,
+    TEAS,
+    TRAITS,
+)
 from conservedb.exchange.subjects_deeds import (
     AGENTS,
     INTERVENTIONS,
     LAYERS,
     REMOVALS,
     SIGHTINGS,
+    SPOT_TESTS,
     TREATMENTS,
+)
+from conservedb.exchange.subjects_hazards import (
+    EXPOSURE_LIMITS,
+    HAZARD_STATEMENTS,
+    HAZARDS,
+    RESTRICTIONS,
 )
 from conservedb.exchange.subjects_parts import (
     COMPONENTS,
@@ -21,6 +36,7 @@ from conservedb.exchange.subjects_parts import (
     WARNINGS,
     WHEREABOUTS,
 )
+from conservedb.exchange.subjects_rules import ACCEPTANCES, CLIMATES, NEAR, RULES, SETTINGS
 from conservedb.exchange.subjects_shared import (
     MATERIAL_CLASSES,
     MATERIAL_PARTS,
@@ -38,9 +54,23 @@ SUBJECTS = (
     MATERIAL_PARTS,
     PEOPLE,
     SOURCES,
+    MATERIAL_VALUES,
+    HANSEN,
+    TEAS,
+    SOLUBILITIES,
+    TRAITS,
+    PERIODS,
+    HAZARD_STATEMENTS,
+    HAZARDS,
+    EXPOSURE_LIMITS,
+    RESTRICTIONS,
+    RULES,
+    SETTINGS,
+    CLIMATES,
     OBJECTS,
     COMPONENTS,
     PLACES,
+    NEAR,
     TREATMENTS,
     INTERVENTIONS,
     AGENTS,
@@ -48,6 +78,8 @@ SUBJECTS = (
     LAYERS,
     REMOVALS,
     SIGHTINGS,
+    SPOT_TESTS,
+    ACCEPTANCES,
     STATEMENTS,
     WARNINGS,
     WHEREABOUTS,

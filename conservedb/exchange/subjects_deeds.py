@@ -1,20 +1,13 @@
-"""CSV files about treatments, and about layers coming, going and being seen."""
+"""CSV files about treatments, and about layers coming, going, being seen and being tried."""
 
 from __future__ import annotations
 
-from conservedb.exchange.columns import (
-    Choice,
-    Column,
-    Date,
-    Material,
-    Number,
-    Whole,
-    people,
-    refs,
-    words,
-)
+from conservedb.exchange.columns import Choice, Column, Date, Material, Number, Whole
+from conservedb.exchange.lists import people, refs, words
+from conservedb.exchange.mixtures import mixture
 from conservedb.exchange.subject import NOTE, RECORD, Subject, local, person, ref, source
-from conservedb.records import layers, treatments
+from conservedb.records import layers, spot_tests, treatments
+from conservedb.records.behaviour import HOLDS
 
 TREATMENTS = Subject(
     "treatments",
@@ -146,6 +139,36 @@ SIGHTINGS = Subject(
         Choice("result", values=layers.SIGHTING_RESULTS),
         Choice("side", values=layers.SIDES),
         people("sighting_person", "sighting_id"),
+        source(),
+        NOTE,
+        *RECORD,
+    ),
+    makes_key=True,
+)
+
+SPOT_TESTS = Subject(
+    "spot_tests",
+    "spot test",
+    spot_tests.spot_test,
+    ("ref",),
+    (
+        local("layer", "layer_id", "layers"),
+        ref(),
+        mixture("spot_test_part", "spot_test_id"),
+        local("intervention", "intervention_id", "interventions"),
+        Date("date"),
+        Choice("form", values=treatments.AGENT_FORMS),
+        Number("area_mm2", above_zero=True),
+        Number("temperature_c", positive=False),
+        Number("dwell_min"),
+        Column("pressure"),
+        Column("magnification"),
+        Choice("wet", values=spot_tests.TEST_RESULTS),
+        Choice("dry", values=spot_tests.TEST_RESULTS),
+        Choice("next_day", values=spot_tests.TEST_RESULTS),
+        Column("swab_colour"),
+        Choice("tide_line", values=HOLDS),
+        people("spot_test_person", "spot_test_id"),
         source(),
         NOTE,
         *RECORD,

@@ -2,17 +2,8 @@
 
 from __future__ import annotations
 
-from conservedb.exchange.columns import (
-    Choice,
-    Column,
-    Date,
-    KeyText,
-    Material,
-    Name,
-    Number,
-    Whole,
-    refs,
-)
+from conservedb.exchange.columns import Choice, Column, Date, KeyText, Material, Name, Number, Whole
+from conservedb.exchange.lists import refs
 from conservedb.exchange.subject import NOTE, RECORD, Subject, local, ref, source
 from conservedb.records import objects, places
 

@@ -2,17 +2,8 @@
 
 from __future__ import annotations
 
-from conservedb.exchange.columns import (
-    Choice,
-    Column,
-    Date,
-    KeyText,
-    Name,
-    Number,
-    Ref,
-    aliases,
-    people,
-)
+from conservedb.exchange.columns import Choice, Column, Date, KeyText, Name, Number, Ref
+from conservedb.exchange.lists import aliases, people, remarked
 from conservedb.exchange.statements import StatementTarget, StatementValue
 from conservedb.exchange.subject import NOTE, RECORD, Subject, person, ref, source
 from conservedb.records import materials, sources, terms
@@ -61,6 +52,8 @@ MATERIALS = Subject(
         Name("name"),
         Ref("class", "class_id", subject="material_classes"),
         aliases("material_alias", "material_id"),
+        aliases("trade_name", "material_id", "trade_names"),
+        remarked("behaves_as", "stand_in", "material_id", ("as_id", "note"), "materials", most=1),
         NOTE,
         *RECORD,
     ),

@@ -5,196 +5,27 @@ from __future__ import annotations
 import uuid
 from typing import Any
 
-from sqlalchemy import Connection, bindparam, select
+from sqlalchemy import bindparam, select
 
-from conservedb.exchange.columns import Column, ListColumn, Material, Values
-from conservedb.exchange.faults import CellProblem, Fault
-from conservedb.exchange.files import Row, Table
-from conservedb.exchange.keys import KeyBook
-from conservedb.exchange.record import Record, chunks, made_key
+from conservedb.exchange.columns import Column, Material, Values
+from conservedb.exchange.faults import CellProblem
+from conservedb.exchange.files import Table
+from conservedb.exchange.lists import ListColumn
+from conservedb.exchange.record import Record, chunks
 from conservedb.exchange.stored import links_of
 from conservedb.exchange.subject import Subject
-from conservedb.store.keys import fold
+from conservedb.exchange.taking_keys import TakingKeys
 
 
-class Taking:
+class Taking(TakingKeys):
     """Reads the tables of one folder into records; faults are collected, nothing is written."""
-
-    def __init__(
-        self, connection: Connection, tables: list[Table], *, update: bool, entered: str
-    ) -> None:
-        self._connection = connection
-        self._update = update
-        self._entered = entered
-        self._namespace = uuid.UUID(
-            connection.exec_driver_sql("SELECT uuid FROM database").scalar_one()
-        )
-        self.tables = tables
-        self.keys = KeyBook(connection)
-        self.faults: list[Fault] = [fault for table in tables for fault in table.faults]
-        self.records: dict[str, dict[int, Record]] = {}
-        self.refused: dict[str, list[Row]] = {t.subject.name: [] for t in tables}
-        self.repeated: dict[str, int] = {t.subject.name: 0 for t in tables}
-        self.touched: set[int] = set()
-        self._objects: dict[str, int] = {}
 
     def take(self) -> None:
         """Give every row its record, then read its cells."""
         for table in self.tables:
-            self._take_keys(table)
+            self.take_keys(table)
         for table in self.tables:
             self._take_cells(table)
-
-    def fault(self, table: Table, row: Row, column: str, value: str, problem: CellProblem) -> None:
-        """Note a fault of a row."""
-        self.faults.append(
-            Fault(table.subject.file, row.first, column, value, problem.reason, problem.remedy)
-        )
-
-    def charge(
-        self, subject: Subject, record: Record, column: str, value: str, reason: str, remedy: str
-    ) -> None:
-        """Note a fault of a record, which is then refused."""
-        record.bad = True
-        self.faults.append(Fault(subject.file, record.row.first, column, value, reason, remedy))
-
-    def present(self) -> list[tuple[Subject, dict[int, Record]]]:
-        """The subjects of the folder with their records, in the order of `SUBJECTS`."""
-        return [(table.subject, self.records[table.subject.name]) for table in self.tables]
-
-    # -- keys ---------------------------------------------------------------------------
-
-    def _take_keys(self, table: Table) -> None:
-        subject, keys = table.subject, self.keys
-        self._load_keys(subject)
-        records = self.records[subject.name] = {}
-        index = {header: position for position, header in enumerate(table.headers)}
-        key_columns = [c for c in subject.plain if c.name in subject.key]
-        self._take_malformed(table, index, key_columns)
-        for row in table.rows:
-            try:
-                keys.object_id = self._object_of(row, index) if subject.in_object else 0
-                key, label = self._key(subject, row, index, key_columns)
-            except CellProblem as problem:
-                name = subject.key[-1]
-                self.fault(table, row, *_culprit(problem, name, row, index), problem)
-                self.refused[subject.name].append(row)
-                continue
-            ids = keys.ids_of(subject, keys.object_id)
-            known = ids.get(key)
-            if known is not None and known in records:
-                self._repeat(table, row, label, records[known])
-                continue
-            record = known if known is not None else keys.new_id(subject)
-            ids[key] = record
-            keys.label(subject.name, record, label)
-            records[record] = Record(record, row, key, known is None)
-            self._make_names_known(subject, record, row, index)
-
-    def _take_malformed(
-        self, table: Table, index: dict[str, int], key_columns: list[Column]
-    ) -> None:
-        """Rows that cannot be read but whose key can: so that others hang on them by name."""
-        subject, keys = table.subject, self.keys
-        wanted = [index[name] for name in ("object", *subject.key) if name in index]
-        for row in table.malformed:
-            if not wanted or max(wanted) >= len(row.cells):
-                self.refused[subject.name].append(row)
-                continue
-            try:
-                keys.object_id = self._object_of(row, index) if subject.in_object else 0
-                key, label = self._key(subject, row, index, key_columns)
-            except CellProblem:
-                self.refused[subject.name].append(row)
-                continue
-            ids = keys.ids_of(subject, keys.object_id)
-            if key in ids:
-                self.refused[subject.name].append(row)
-                continue
-            record = ids[key] = keys.new_id(subject)
-            keys.label(subject.name, record, label)
-            self.records[subject.name][record] = Record(record, row, key, True, bad=True)
-
-    def _load_keys(self, subject: Subject) -> None:
-        if subject.name not in ("terms", "material_parts", "statements"):
-            return
-        names = [column.fields[0] for column in subject.plain if column.name in subject.key]
-        statement = select(subject.table.c.id, *(subject.table.c[name] for name in names))
-        for record, *key in self._connection.execute(statement):
-            self.keys.ids[subject.name][tuple(key) if len(key) > 1 else key[0]] = record
-
-    def _object_of(self, row: Row, index: dict[str, int]) -> int:
-        number = row.cells[index["object"]].strip()
-        if not number:
-            raise CellProblem("names no object", "write the object's number", "object")
-        object_id = self._objects.get(number)
-        if object_id is None:
-            try:
-                object_id = self._objects[number] = self.keys.find("objects", number)
-            except CellProblem as problem:
-                raise CellProblem(problem.reason, problem.remedy, "object") from problem
-        if object_id not in self.touched:
-            self.touched.add(object_id)
-            self.keys.load_object(object_id)
-        return object_id
-
-    def _key(
-        self, subject: Subject, row: Row, index: dict[str, int], columns: list[Column]
-    ) -> tuple[Any, str]:
-        """The key as compared, and as written."""
-        if len(columns) > 1:
-            parsed = [self._key_part(column, row, index) for column in columns]
-            return tuple(parsed), str(parsed[-1])
-        position = index.get(columns[0].name, -1)
-        text = row.cells[position].strip() if position >= 0 else ""
-        if not text:
-            if not subject.makes_key:
-                raise CellProblem("is blank", "every row needs its key", columns[0].name)
-            text = made_key(subject, row.cells, index)
-        return (fold(text) if subject.folded else text), text
-
-    def _key_part(self, column: Column, row: Row, index: dict[str, int]) -> object:
-        cell = row.cells[index[column.name]]
-        if not cell.strip():
-            raise CellProblem("is blank", "every row needs its key", column.name)
-        try:
-            return column.parse(cell, self.keys)[0]
-        except CellProblem as problem:
-            raise CellProblem(problem.reason, problem.remedy, column.name) from problem
-
-    def _repeat(self, table: Table, row: Row, label: str, first: Record) -> None:
-        """The key stands twice in the file: the same row again is nothing, another a fault."""
-        name = table.subject.name
-        if row.cells == first.row.cells:
-            self.repeated[name] += 1
-            self.keys.file, self.keys.line = table.subject.file, row.first
-            column = table.subject.key[-1]
-            reason = f"is the same row as line {first.row.first}"
-            self.keys.notice(column, label, reason, "it was counted once")
-            return
-        problem = CellProblem(
-            f"stands for another {table.subject.singular} on line {first.row.first} already",
-            "give one of them another key",
-        )
-        self.fault(table, row, table.subject.key[-1], label, problem)
-        self.refused[name].append(row)
-
-    def _make_names_known(
-        self, subject: Subject, record: int, row: Row, index: dict[str, int]
-    ) -> None:
-        """Names and aliases of people, materials and classes, before cells mention them."""
-        if subject.name not in ("people", "materials", "material_classes"):
-            return
-        position = index.get("name", -1)
-        if position >= 0:
-            self.keys.call(subject.name, record, fold(row.cells[position]))
-        position = index.get("aliases", -1)
-        if position >= 0:
-            column = next(c for c in subject.lists if c.name == "aliases")
-            for _, folded in column.parse(row.cells[position], self.keys):
-                self.keys.call(subject.name, record, folded)
-
-    # -- cells --------------------------------------------------------------------------
 
     def _take_cells(self, table: Table) -> None:
         subject, keys = table.subject, self.keys
@@ -216,9 +47,13 @@ class Taking:
                 keys.object_id = self._objects[cells[index["object"]].strip()]
                 record.values.append(keys.object_id)
             kept = stored.get(record.id)
+            bears_uuid = "uuid" in index and cells[index["uuid"]].strip()
+            brought = bears_uuid and record.id in keys.as_shipped(subject.name)
+            record.whole = bool(kept and brought)
             self._read(table, record, plan, kept)
             self._read_lists(table, record, lists, kept)
             self._name(subject, record)
+        self._tell_what_gave_way(subject)
         self._classify(subject)
 
     def _read(
@@ -232,11 +67,11 @@ class Taking:
         for position, column, blank in plan:
             cell = cells[position] if position >= 0 else ""
             start = len(values)
-            if not cell or cell.isspace():
+            if (not cell or cell.isspace()) and not (record.whole and position >= 0):
                 values.extend(blank if kept is None else kept[start : start + len(blank)])
                 continue
             try:
-                parsed = column.parse(cell, keys)
+                parsed = column.parse(cell, keys) if cell.strip() else blank
             except CellProblem as problem:
                 name, value = problem.column or column.name, problem.value
                 value = value or ("" if problem.column else cell)
@@ -266,8 +101,7 @@ class Taking:
             start = len(record.values) - len(kept)
             record.values[start:] = kept
             return
-        if self._update or kept == column.blank:
-            record.changed = True
+        if self._replaces(table.subject, record, column, kept == column.blank):
             return
         self._differs(table, record, column.name, cell, column.show(kept, self.keys))
 
@@ -292,7 +126,7 @@ class Taking:
         record.values.extend(kept[first:] if kept is not None else [None] * len(singles))
         for position, column in lists:
             cell = record.row.cells[position]
-            if not cell or cell.isspace():
+            if not cell.strip() and not record.whole:
                 continue
             try:
                 items = column.parse(cell, self.keys)
@@ -315,11 +149,30 @@ class Taking:
         kept = links_of(self._connection, table.subject, column, record.id)
         if kept == items:
             return False
-        if self._update or not kept:
-            record.changed = True
+        if self._replaces(table.subject, record, column, not kept):
             return True
         self._differs(table, record, column.name, cell, column.show(kept, self.keys))
         return False
+
+    def _replaces(
+        self, subject: Subject, record: Record, column: Column | ListColumn, blank: bool
+    ) -> bool:
+        """Whether a cell may replace what is kept: if asked to, if that is blank or as shipped."""
+        brought = record.id in self.keys.as_shipped(subject.name)
+        if not (self._update or blank or brought):
+            return False
+        record.changed = True
+        record.taken_over |= brought and column.name not in ("uuid", "entered")
+        return True
+
+    def _tell_what_gave_way(self, subject: Subject) -> None:
+        records = self.records[subject.name].values()
+        taken = [record for record in records if record.taken_over and not record.bad]
+        if taken and not self._update:
+            others = f" and {len(taken) - 1} more" if len(taken) > 1 else ""
+            self.keys.line = taken[0].row.first
+            reason = f"this row{others}: the department's own in place of what the program brought"
+            self.keys.notice("", "", reason, "later versions of the program will not change it")
 
     def _name(self, subject: Subject, record: Record) -> None:
         """Fill in what is never blank: the made key, the UUID, the day of entry."""
@@ -359,8 +212,3 @@ class Taking:
             for row in self._connection.execute(statement, {"ids": some}):
                 stored[row[0]] = tuple(row[1:])
         return stored
-
-
-def _culprit(problem: CellProblem, key: str, row: Row, index: dict[str, int]) -> tuple[str, str]:
-    column = problem.column or key
-    return column, row.cells[index[column]] if column in index else ""

@@ -7,7 +7,7 @@ from typing import Any
 
 from sqlalchemy import Connection
 
-from conservedb.exchange.columns import ListColumn
+from conservedb.exchange.lists import ListColumn
 from conservedb.exchange.record import Record
 from conservedb.exchange.subject import Subject
 from conservedb.exchange.subjects import SUBJECTS
@@ -32,10 +32,13 @@ def write(
         bounds: of every layer of the objects concerned.
         objects: ids of the objects that the database held before.
     """
+    # a record may give its key to a new one, and may point at a new one: references are checked
+    # when all is written
+    connection.exec_driver_sql("PRAGMA defer_foreign_keys=ON")
     for subject in SUBJECTS:
         good = [r for r in records.get(subject.name, {}).values() if not r.refused]
-        _insert(connection, subject, _parents_first(subject, good), bounds)
         _update(connection, subject, [r for r in good if r.changed], bounds)
+        _insert(connection, subject, _parents_first(subject, good), bounds)
         if subject is not COMPONENTS:
             _write_lists(connection, subject, good)
         if subject is PLACES:  # a fixing bridges joints, which are written after components

@@ -18,6 +18,7 @@ from sqlalchemy import (
 from sqlalchemy.schema import SchemaItem
 
 from conservedb.records.base import dated, link_table, one_of, record_table, reference, text
+from conservedb.records.treatments import AGENT_FORMS
 
 BASES = ("measured", "published", "common practice", "from memory")
 PROPERTIES = (
@@ -182,6 +183,7 @@ solubility = record_table(
     UniqueConstraint("key"),
     one_of("state", SOLUBILITY_STATES),
     one_of("effect", SOLUBILITY_EFFECTS),
+    one_of("form", AGENT_FORMS),
     Index(None, "material_id"),
 )
 """What an agent (`solubility_part`) was seen to do to a material, fresh or aged."""

@@ -1,4 +1,7 @@
-"""Making a new, empty database through the same migrations that upgrade an old one."""
+"""Making a new database through the same migrations that upgrade an old one.
+
+It holds the shipped reference tables and nothing else.
+"""
 
 from __future__ import annotations
 
@@ -10,6 +13,7 @@ from pathlib import Path
 from conservedb.store import derived
 from conservedb.store.connect import connect_sqlite
 from conservedb.store.problems import DatabaseProblem
+from conservedb.store.shipping import ship
 from conservedb.store.upgrade import run_migrations
 from conservedb.store.version import APPLICATION_ID, HEAD, migrations_folder
 
@@ -56,6 +60,7 @@ def _fill(path: Path, name: str, identity: str, today: str | None) -> None:
             "INSERT INTO database (id, uuid, name, created, fixed_today) VALUES (1, ?, ?, ?, ?)",
             (identity, name or None, created, today),
         )
+        ship(raw)
         raw.execute("COMMIT")
     except sqlite3.Error as problem:
         raise DatabaseProblem(f"{path} could not be made ({problem})") from problem

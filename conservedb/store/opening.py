@@ -5,10 +5,12 @@ from __future__ import annotations
 import datetime
 import os
 import sqlite3
+from dataclasses import replace
 from pathlib import Path
 
 from sqlalchemy import Connection, Engine, text
 
+from conservedb.reference.edition import EDITION
 from conservedb.store import derived
 from conservedb.store.connect import connect_sqlite, make_engine
 from conservedb.store.problems import DatabaseProblem
@@ -17,14 +19,17 @@ from conservedb.store.version import APPLICATION_ID, HEAD, REVISIONS
 
 _SYNCHRONISED = ("onedrive", "dropbox", "icloud", "google drive", "nextcloud", "owncloud")
 _NETWORK = {"nfs", "nfs4", "cifs", "smb3", "smbfs", "9p", "afs", "fuse.sshfs"}
+_EDITION = "SELECT edition FROM database"
 _TODAY = text("SELECT fixed_today FROM database")
 
 
 def open_database(path: Path) -> tuple[Engine, Upgraded | None]:
     """Open a conservedb file, upgrading or completing it where needed.
 
+    Reference tables of an older edition are brought up to date where the file may be written.
+
     Returns:
-        The engine, and what an upgrade did if one was needed.
+        The engine, and what was done to the file where it was not of this version.
 
     Raises:
         DatabaseProblem: no such file, not a database of ours, damaged, newer than this program,
@@ -36,7 +41,7 @@ def open_database(path: Path) -> tuple[Engine, Upgraded | None]:
         raise DatabaseProblem(
             f"there is no database at {path}; make one with: conservedb new {path}"
         )
-    revision, fingerprint = _identify(path)
+    revision, fingerprint, edition = _identify(path)
     if revision not in REVISIONS:
         raise DatabaseProblem(
             f"{path} was written by a newer conservedb (schema {revision}, this program knows"
@@ -49,6 +54,8 @@ def open_database(path: Path) -> tuple[Engine, Upgraded | None]:
     elif fingerprint != derived.fingerprint():
         _must_write(path)
         _complete(path)
+    if edition is None or edition < EDITION:
+        upgraded = _take_reference_in(path, upgraded)
     return make_engine(path), upgraded
 
 
@@ -88,8 +95,8 @@ def _file_system(path: Path) -> str:
     return kind
 
 
-def _identify(path: Path) -> tuple[str, int]:
-    """Schema revision and fingerprint of derived objects, read without changing anything."""
+def _identify(path: Path) -> tuple[str, int, str | None]:
+    """Schema revision, fingerprint of derived objects, and edition of the reference tables."""
     if path.stat().st_size == 0:
         raise DatabaseProblem(
             f"{path} is not a conservedb database but an empty file; remove it, or name another"
@@ -104,6 +111,7 @@ def _identify(path: Path) -> tuple[str, int]:
             raise stranger
         revision = raw.execute("SELECT version_num FROM alembic_version").fetchone()
         fingerprint = raw.execute("PRAGMA user_version").fetchone()[0]
+        edition = raw.execute(_EDITION).fetchone() if revision == (HEAD,) else None
     except sqlite3.OperationalError as problem:
         if "no such table" in str(problem):
             raise stranger from problem
@@ -116,7 +124,39 @@ def _identify(path: Path) -> tuple[str, int]:
         raw.close()
     if revision is None:
         raise stranger
-    return revision[0], fingerprint
+    return revision[0], fingerprint, edition[0] if edition else None
+
+
+def _take_reference_in(path: Path, upgraded: Upgraded | None) -> Upgraded | None:
+    """Take this program's edition in, all of it or nothing.
+
+    A file that cannot be written just now is left as it is; no edition keeps a file from opening.
+    """
+    from conservedb.store.shipping import ship
+
+    if not os.access(path, os.W_OK) or not os.access(path.parent, os.W_OK):
+        return upgraded
+    raw = connect_sqlite(path)
+    try:
+        raw.execute("BEGIN IMMEDIATE")
+        report = ship(raw)
+        raw.execute("COMMIT")
+    except sqlite3.Error as problem:
+        if "readonly" in str(problem) or "locked" in str(problem):
+            return upgraded
+        remark = (
+            f"the reference tables of edition {EDITION} could not be taken in ({problem}); those"
+            " on record stay as they are"
+        )
+    else:
+        if report is None:
+            return upgraded
+        remark = report.sentence()
+    finally:
+        if raw.in_transaction:
+            raw.execute("ROLLBACK")
+        raw.close()
+    return replace(upgraded or Upgraded(HEAD, HEAD, None), reference=remark)
 
 
 def _must_write(path: Path) -> None:

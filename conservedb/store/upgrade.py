@@ -14,11 +14,22 @@ from conservedb.store.version import migrations_folder
 
 @dataclass(frozen=True, slots=True)
 class Upgraded:
-    """What an upgrade did: from which revision, and where the copy made before it lies."""
+    """What an upgrade did: from which revision, and where the copy made before it lies.
+
+    `reference` says what became of the shipped reference tables, "" where they are as before;
+    where nothing else changed, `before` and `after` are the same and there is no copy.
+    """
 
     before: str
     after: str
-    backup: Path
+    backup: Path | None
+    reference: str = ""
+
+    @property
+    def remarks(self) -> tuple[str, ...]:
+        """Sentences for the person who opened the file."""
+        copied = f"upgraded to schema {self.after}; a copy from before: {self.backup}"
+        return tuple(filter(None, (copied if self.backup is not None else "", self.reference)))
 
 
 def back_up(path: Path, target: Path) -> None:

@@ -475,6 +475,10 @@ def upgrade() -> None:
             name=op.f("ck_solubility_effect_known"),
         ),
         sa.CheckConstraint(
+            "form IN ('free', 'swab', 'gel', 'poultice', 'vapour', 'bath')",
+            name=op.f("ck_solubility_form_known"),
+        ),
+        sa.CheckConstraint(
             "state IN ('fresh', 'aged', 'not stated')", name=op.f("ck_solubility_state_known")
         ),
         sa.CheckConstraint(

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from conservedb.exchange.columns import Choice, ListColumn
+from conservedb.exchange.columns import Choice
+from conservedb.exchange.lists import ListColumn
 from conservedb.exchange.subjects import SUBJECTS
 from conservedb.records import metadata
 from conservedb.records.layers import BOUNDS

@@ -156,7 +156,7 @@ def test_a_later_edition_replaces_what_is_as_it_was(path: Path, ship: Ship) -> N
         "0002",
         "0002",
         None,
-        "reference tables of edition 2027-01-01: 1 records added, 4 brought up to date",
+        "reference tables of edition 2027-01-01: records added 1, brought up to date 4",
     )
     assert ask(path, "SELECT name, name_folded FROM material WHERE key = 'a1'") == [
         ("Acrylic no. 1", "acrylic no. 1")
@@ -200,7 +200,7 @@ def test_what_the_department_changed_stays(
     done = opened(path)
     assert done is not None
     assert done.reference.endswith(
-        "3 brought up to date; 1 that the department changed were left as they are"
+        "brought up to date 3; left as they are, because the department changed them: 1"
     )
     assert ask(path, question) == kept
     ship("2027-02-01", SECOND)
@@ -227,6 +227,41 @@ def test_a_file_that_may_only_be_read_is_opened_as_it_is(
     before = path.read_bytes()
     assert opened(path) is None
     assert path.read_bytes() == before
+
+
+def test_a_file_that_somebody_is_writing_is_opened_as_it_is(
+    path: Path, ship: Ship, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("conservedb.store.connect.BUSY_SECONDS", 0.1)
+    ship("2027-01-01", SECOND)
+    with writing(path) as raw:
+        raw.execute("BEGIN IMMEDIATE")
+        assert opened(path) is None
+    assert opened(path) is not None
+
+
+def test_an_edition_that_cannot_go_in_keeps_no_file_from_opening(
+    tmp_path: Path, ship: Ship
+) -> None:
+    """The department put a class under another which the next edition puts under the first."""
+    path = tmp_path / "ring.db"
+    ship("2026-01-01", changed(FIRST, "material_classes", "acrylic", parent=""))
+    create(path)
+    with writing(path) as raw:
+        raw.execute(
+            "UPDATE material_class SET parent_id = (SELECT id FROM material_class WHERE key ="
+            " 'acrylic') WHERE key = 'polymer'"
+        )
+    before = ask(path, "SELECT * FROM material_class")
+    ship("2027-01-01", changed(FIRST, "materials", "a1", name="Renamed"))
+    done = opened(path)
+    assert done is not None
+    assert done.reference == (
+        "the reference tables of edition 2027-01-01 could not be taken in (material_class: a part"
+        " cannot contain itself, directly or through others); those on record stay as they are"
+    )
+    assert ask(path, "SELECT * FROM material_class") == before
+    assert ask(path, "SELECT name FROM material WHERE key = 'a1'") == ["Acrylic one"]
 
 
 OWN: Tables = {"settings": []}
@@ -264,11 +299,11 @@ def test_keys_of_the_department_are_its_own(older: Path, ship: Ship) -> None:
     done = opened(older)
     assert done is not None
     assert done.reference == (
-        "reference tables of edition 2026-01-01: 11 records added, 0 brought up to date;"
-        " material_classes polymer, materials a1: these keys are the department's own, so that"
+        "reference tables of edition 2026-01-01: records added 11, brought up to date 0;"
+        " material_classes polymer; materials a1: these keys are the department's own, so that"
         " the shipped records are called shipped-KEY; name one of them under behaves_as in"
         " materials.csv where yours behaves as it does;"
-        " sources lit.X, hazard_statements H1, rules r1, settings creep margin: the department's"
+        " sources lit.X; hazard_statements H1; rules r1; settings creep margin: the department's"
         " own were kept"
     )
     classes = "SELECT c.key, c.name, p.key FROM material_class c LEFT JOIN material_class p"
@@ -304,7 +339,7 @@ def test_a_shipped_record_brought_by_an_import_is_known_again(older: Path, ship:
         )
     done = opened(older)
     assert done is not None
-    assert "1 that the department changed were left as they are" in done.reference
+    assert "because the department changed them: 1" in done.reference
     assert ask(older, "SELECT name FROM material WHERE key LIKE '%spirit'") == ["Corrected"]
 
 
