@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import csv
+from collections.abc import Callable
 from pathlib import Path
 
 from conservedb.exchange.cells import escape, join_role
@@ -121,5 +122,50 @@ def _add(rows: dict[str, list[dict[str, str]]], index: int, text: str) -> None:
             decided_by=key,
             followed="no",
         )
+    _add_behaviour(put, key)
+    put(
+        "spot_tests",
+        object=number,
+        ref=key,
+        layer=key,
+        agent="acetone",
+        intervention=key,
+        date="1990",
+        wet="softens",
+        people=who,
+        source=key,
+    )
+    put("places", object=number, mark=f"S {key}", kind="surface", component="B1")
+    put("near", object=number, ref=key, place=joint, other_place=f"S {key}", source=key)
+    put(
+        "acceptances",
+        object=number,
+        ref=key,
+        rule="creep-temperature",
+        place=joint,
+        layer=key,
+        person=key,
+        reason=text.strip() or "none",
+        date="2020",
+    )
     put("warnings", object=number, ref=key, place=joint, until="2000", source=key)
     put("whereabouts", object=number, ref=key, since="1950", source=key)
+
+
+def _add_behaviour(put: Callable[..., None], key: str) -> None:
+    """How the material of that key behaves, as far as nasty text can say it."""
+    told = {"material": key, "basis": "published", "source": key, "confirmed_by": key}
+    put("material_values", key=key, property="glass transition", low="20", high="30", **told)
+    put("material_values", key=f"w{key}", property="note", **told)
+    put("hansen", key=key, d="17", p="8", h="7", r0="9", position="0", **told)
+    put("teas", key=key, d="40", p="30", h="30", **told)
+    put("solubilities", key=key, agent="acetone", effect="dissolves", state="aged", **told)
+    put("traits", key=key, trait="creeps under load", holds="yes", **told)
+    put("periods", key=key, mark="first made", date="1900", **told)
+    put("hazard_statements", code=key, wording=key, band="B", source=key)
+    put("hazards", key=key, material=key, code=key, source=key)
+    put("exposure_limits", key=key, material=key, kind="TWA", ppm="5", jurisdiction=key)
+    put("restrictions", key=key, material=key, jurisdiction=key, text=key)
+    put("climates", key=key, room=key, use="storage", max_c="28", source=key)
+    put("settings", name=key, source=key)
+    put("rules", key=key, title=key, severity="warn", judges="safety", sentence=key, source=key)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from pathlib import Path
 
 import pytest
 from sqlalchemy import Connection
@@ -38,7 +37,10 @@ x-gum-b,Test gum of the workshop,x-net,,,x-gum,
 x-spirit,Test spirit,,,,,
 x-odd,"{ODD.replace('"', '""')}",,,,,
 """,
-    "material_parts": "material,part,amount,unit,note\nx-gum-b,x-spirit,3,part by volume,as found\n",
+    "material_parts": """\
+material,part,amount,unit,note
+x-gum-b,x-spirit,3,part by volume,as found
+""",
     "material_values": """\
 key,material,property,low,high,words,condition,basis,source,page,confirmed_by,confirmed,note
 v1,x-gum,glass transition,37,40,,,published,X1,12,,,
