@@ -235,7 +235,7 @@ def _add_options(lines: Lines, plan: Plan, band: str) -> None:
         if shown <= SHOWN:
             _add_option(lines, option, common)
         else:
-            _add_briefly(lines, option)
+            _add_briefly(lines, option, common)
     lines.gap()
     if plan.hidden:
         lines.add("hidden", f"{plan.hidden} options beyond hazard band {band}; see --band")
@@ -243,10 +243,14 @@ def _add_options(lines: Lines, plan: Plan, band: str) -> None:
         lines.add("left out", f"{plan.more} predictions that rank below those listed")
 
 
-def _add_briefly(lines: Lines, option: Option) -> None:
+def _add_briefly(lines: Lines, option: Option, common: list[str]) -> None:
+    """An option in two lines, its cautions beside it; the first of its heading are told in full."""
     evidence = f"{option.target.effect} ({option.target.evidence})"
     band = f"band {option.band}" if option.band else ""
-    lines.add("also", option.title, option.form, evidence, band, depth=1)
+    lines.add("also", option.title, option.form, evidence, band, *option.ranked_by[:1], depth=1)
+    own = [words for words in option.cautions if words not in common]
+    codes = " ".join(dict.fromkeys(one.code for one in option.hazards))
+    lines.add("cautions", "; ".join([*([codes] if codes else []), *own]), depth=2)
 
 
 def _add_option(lines: Lines, option: Option, common: list[str]) -> None:

@@ -6,8 +6,16 @@ from collections.abc import Mapping, Sequence
 
 from conservedb.knowledge.behaviour import Agent, Part, Solvent
 
-HARSHER = {"swab": 1, "free": 2, "gel": 3, "poultice": 4, "bath": 5}
-"""Forms by how much of the agent gets how deep (common practice, no source)."""
+COVERED_BY = {
+    "swab": {"swab", "free", "gel", "poultice", "bath"},
+    "gel": {"gel", "poultice", "bath"},
+    "poultice": {"poultice", "bath"},
+    "free": {"free", "bath"},
+    "bath": {"bath"},
+    "vapour": {"vapour"},
+}
+"""By form, the forms that bring at least as much of the agent as far (common practice, no
+source): a gel holds the liquid back, and so says nothing of free liquid, which runs."""
 ROOM_C = 20.0
 _SAME_SHARE = 2.5
 """Shares this close, in per cent by volume, are the same: no bench measures finer."""
@@ -35,10 +43,8 @@ def covers(tried: Agent, meant: Agent) -> bool:
     """
     if not same_agent(tried.parts, meant.parts):
         return False
-    if meant.form and tried.form != meant.form:
-        ranks = HARSHER.get(tried.form, 0), HARSHER.get(meant.form, 0)
-        if not all(ranks) or ranks[0] < ranks[1]:
-            return False
+    if meant.form and tried.form not in COVERED_BY[meant.form]:
+        return False
     tried_c, meant_c = (
         ROOM_C if one.temperature_c is None else one.temperature_c for one in (tried, meant)
     )

@@ -41,6 +41,25 @@ ACTING = ("dissolves", "mobilises", "attacked", "swells", "softens")
 """Effects that are effects, the strongest first."""
 
 
+WORST_FIRST = (
+    "dissolves",
+    "attacked",
+    "mobilises",
+    "swells",
+    "softens",
+    "tested but for less",
+    "cannot tell",
+    "undecided",
+    "no effect expected",
+    "no effect when tested",
+)
+
+
+def worst_of(readings: Sequence[Reading]) -> Reading:
+    """The reading that is worst for a layer that should stay."""
+    return min(readings, key=lambda one: WORST_FIRST.index(one.effect))
+
+
 class Line(NamedTuple):
     """One line of evidence: rank, effect, and the words for it."""
 
@@ -108,8 +127,8 @@ def _on_matter(
 def _tested(lying: Lying, agent: Agent) -> tuple[list[Line], list[str]]:
     """Tests on the layer that decide, and in words those that were of a lesser use.
 
-    What dissolved it in a test dissolves it in any use as long; what did less, or nothing, in
-    a given time says nothing of a longer one.
+    What acted in a test decides, even if it acted for less long: what more time does is not
+    tested. What did nothing in a given time says nothing of a longer one.
     """
     deciding, for_less = [], []
     for fact in lying.tests:
@@ -117,7 +136,7 @@ def _tested(lying: Lying, agent: Agent) -> tuple[list[Line], list[str]]:
             continue
         timed = agent.dwell_min is not None or fact.agent.dwell_min is None
         line = line_of(fact, 0)
-        if covers(fact.agent, agent) and (timed or fact.effect in ("dissolves", "mobilises")):
+        if covers(fact.agent, agent) and (timed or fact.effect in ACTING):
             deciding.append(line)
         else:
             for_less.append(f"{TESTED}, for another use: {line.words}")

@@ -9,31 +9,44 @@ from conservedb.knowledge import cautions
 from conservedb.knowledge.behaviour import Lying, Matter, Neighbour
 from conservedb.knowledge.evidence import NOTHING, RULE, binders
 from conservedb.knowledge.plan import Option, Reading, Refused
-from conservedb.knowledge.warming import heat_option
+from conservedb.knowledge.warming import heat_option, may_be_nitrate
 
 _PAINTED = ("gilding", "inpainting", "paint", "patination", "polychromy")
 """Roles of layers that carry colour (common practice, no source)."""
 
 
 def heat(
-    target: Lying, neighbours: Sequence[Neighbour], beware: Sequence[str], depressed_by: float
+    target: Lying,
+    neighbours: Sequence[Neighbour],
+    beware: Sequence[str],
+    depression: Callable[[Lying], float],
 ) -> tuple[list[Option], tuple[Refused, ...]]:
     """Warming, if a softening figure is on record and nothing near forbids it.
 
     Refused near cellulose nitrate. Near lead, polychromy, stone that may be wet or matter that
     nobody has identified it needs the approval of a named person.
     """
-    option = heat_option(target, neighbours, depressed_by)
+    option = heat_option(target, neighbours, depression)
     if option is None:
         return [], ()
     lying = [target, *(near.lying for near in neighbours)]
-    nitrate = [one.name for one in lying if _any(one, "cellulose nitrate")]
+    nitrate = nitrate_near(lying)
     if nitrate:
-        reason = f"cellulose nitrate near ({', '.join(dict.fromkeys(nitrate))}): it burns"
-        return [], (Refused(option.title, reason),)
+        return [], (Refused(option.title, nitrate),)
     asked = [f"needs the approval of a named person: {why}" for why in _approvals(lying, beware)]
     warnings = (*asked, cautions.HOT, cautions.BANNER)
     return [replace(option, cautions=warnings)], ()
+
+
+def nitrate_near(lying: Sequence[Lying]) -> str:
+    """Why nothing warm may be used near these layers, "" where no nitrate is on record."""
+    names = [
+        one.name
+        for one in lying
+        if any(may_be_nitrate(m) for whole in one.matters for m in (whole, *binders(whole)))
+    ]
+    listed = ", ".join(dict.fromkeys(names))
+    return f"cellulose nitrate is or may be near ({listed}): it burns" if names else ""
 
 
 def _approvals(lying: Sequence[Lying], beware: Sequence[str]) -> list[str]:
@@ -41,7 +54,7 @@ def _approvals(lying: Sequence[Lying], beware: Sequence[str]) -> list[str]:
     reasons: tuple[tuple[str, Callable[[Lying], bool]], ...] = (
         ("lead near", lambda one: _any(one, "lead")),
         ("polychromy or oil", _coloured),
-        ("unidentified matter", lambda one: not one.matters),
+        ("matter not identified", _unidentified),
         ("stone or ceramic, none of it recorded as dry", _may_be_wet),
     )
     found = list(beware)
@@ -50,6 +63,10 @@ def _approvals(lying: Sequence[Lying], beware: Sequence[str]) -> list[str]:
         if names:
             found.append(f"{reason} ({'; '.join(names)})")
     return found
+
+
+def _unidentified(one: Lying) -> bool:
+    return one.matter is None or one.matter.is_class
 
 
 def _coloured(one: Lying) -> bool:

@@ -9,6 +9,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from conservedb.knowledge.agents import (
+    ROOM_C,
     Liquids,
     boiling,
     covers,
@@ -33,13 +34,25 @@ from conservedb.knowledge.evidence import (
     rank_of,
     span,
     strength,
+    worst_of,
 )
 from conservedb.knowledge.plan import Reading
 from conservedb.knowledge.solvents import NEAR_NEIGHBOUR, red_range, words_of_red
+from conservedb.knowledge.warming import warmed
+
+WARMER = 5.0
+"""Degrees above room temperature from which an agent is warm for what softens."""
 
 
-def on_neighbour(lying: Lying, agent: Agent, liquids: Liquids) -> Reading:
-    """The worst plausible reading of what an agent does to a layer that should stay."""
+def on_neighbour(
+    lying: Lying, agent: Agent, liquids: Liquids, *, depressed_by: float = 0.0
+) -> Reading:
+    """The worst plausible reading of what an agent does to a layer that should stay.
+
+    Args:
+        depressed_by: how far solvent that remains lowers the layer's glass transition, for an
+            agent that is used warm.
+    """
     tested = _tested(lying, agent)
     if tested is not None and tested.effect != "tested but for less":
         return tested
@@ -53,6 +66,8 @@ def on_neighbour(lying: Lying, agent: Agent, liquids: Liquids) -> Reading:
                 for matter in binders(material)
             ]
         )
+    if agent.temperature_c is not None and agent.temperature_c > ROOM_C + WARMER:
+        worst = worst_of([worst, warmed(lying, agent.temperature_c, depressed_by)])
     if tested is not None and worst.effect not in ACTING:
         return tested
     if tested is not None:
@@ -67,32 +82,13 @@ def _tested(lying: Lying, agent: Agent) -> Reading | None:
     if acting:
         return Reading(acting[0].effect, TESTED, acting[0].source, None, acting[0].condition)
     for fact in tried:
-        if covers(fact.agent, agent):
+        if lying.certain and fact.agent.dwell_min is not None and covers(fact.agent, agent):
             reason = f"{fact.condition}: clears it for that or milder only".lstrip(": ")
             return Reading("no effect when tested", TESTED, fact.source, None, reason)
     if tried:
         reason = f"tested, but for less than this ({tried[0].condition or 'use not recorded'})"
         return Reading("tested but for less", TESTED, tried[0].source, None, reason)
     return None
-
-
-_ORDER = (
-    "dissolves",
-    "attacked",
-    "mobilises",
-    "swells",
-    "softens",
-    "tested but for less",
-    "cannot tell",
-    "undecided",
-    "no effect expected",
-    "no effect when tested",
-)
-
-
-def worst_of(readings: Sequence[Reading]) -> Reading:
-    """The reading that is worst for a layer that should stay."""
-    return min(readings, key=lambda one: _ORDER.index(one.effect))
 
 
 def _worst_on_matter(matter: Matter, agent: Agent, liquids: Liquids) -> Reading:
@@ -106,8 +102,13 @@ def _worst_on_matter(matter: Matter, agent: Agent, liquids: Liquids) -> Reading:
         reason = f"close to {near}, which acts on it: swelling is likely"
         found.append(Reading("swells", PREDICTED, reason=reason))
     known = [one for one in found if one.effect not in ("undecided", "cannot tell")]
-    if not known:
-        worst = worst_of(found) if found else Reading("cannot tell", NOTHING)
+    unsaid = [one for one in found if one.evidence == NOTHING]
+    published = any(one.effect == "no effect expected" and one.source for one in known)
+    if not found:
+        reason = f"what acts on {matter.name} is not recorded"
+        worst = Reading("cannot tell", NOTHING, reason=reason)
+    elif not known or (unsaid and not published and not acts(known)):
+        worst = worst_of(unsaid or found)
     else:
         worst = worst_of(known)
     if worst.effect in ("dissolves", "mobilises") and matter.has("cross-linked"):
@@ -115,6 +116,11 @@ def _worst_on_matter(matter: Matter, agent: Agent, liquids: Liquids) -> Reading:
         worst = replace(worst, effect="swells", reason=reason)
     losing = tuple(one.reason for one in found if one.reason and one is not worst)
     return replace(worst, red=red, losing=tuple(dict.fromkeys(losing)))
+
+
+def acts(readings: Sequence[Reading]) -> bool:
+    """Whether some reading is of an effect."""
+    return any(one.effect in ACTING for one in readings)
 
 
 def _published_on(matter: Matter, agent: Agent, liquids: Liquids) -> list[Reading]:

@@ -94,6 +94,7 @@ class Option:
     hazards: tuple[HazardLine, ...] = ()
     figures: tuple[str, ...] = ()
     band: str = ""
+    temperature_c: float | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -38,6 +38,9 @@ _TARGET = {TESTED: 0.0, AGED: 1.0, FRESH: 2.0, PREDICTED: 3.0, RULE: 3.0}
 _REMEMBERED = 3.8
 _PART = {"swells": 4.0, "softens": 4.0, "undecided": 4.2}
 _BY_HAND = "what gives first is not known beforehand"
+_BEHIND = 3.4
+"""Class at most of what lies behind a path recorded as tight, for an agent that is held back;
+vapour, warmth and a bath find their way."""
 _STEPS = (100.0, 150.0, 180.0)
 """Boiling points in C above which a liquid stays longer."""
 
@@ -52,7 +55,7 @@ def ranked(
         harmless: refs of layers that may be harmed: those to be removed.
     """
     judged = [one for one in option.neighbours if one.layer not in harmless]
-    neighbour, said = _worst(judged) if option.agent or judged else (3.0, _BY_HAND)
+    neighbour, said = _worst(option, judged) if option.agent or judged else (3.0, _BY_HAND)
     target = _of_target(option.target)
     band = option.band or "C"
     slow = max((boiling(part, liquids) for part in option.agent), default=0.0)
@@ -79,8 +82,9 @@ def ranked(
     return key, replace(option, group=group, ranked_by=tuple(one for one in reasons if one))
 
 
-def _worst(judged: list[OnNeighbour]) -> tuple[float, str]:
-    found = [(_class(one), one) for one in judged]
+def _worst(option: Option, judged: list[OnNeighbour]) -> tuple[float, str]:
+    held_back = option.form.partition(",")[0] in ("swab", "gel", "poultice")
+    found = [(_class(one, held_back), one) for one in judged]
     if not found:
         return 3.0, "no neighbour is on record, which is not 'none'"
     number, worst = max(found, key=lambda pair: pair[0])
@@ -88,11 +92,12 @@ def _worst(judged: list[OnNeighbour]) -> tuple[float, str]:
     return number, words if number <= 1 else f"{words} ({worst.name})"
 
 
-def _class(one: OnNeighbour) -> float:
+def _class(one: OnNeighbour, held_back: bool) -> float:
     number = _NEIGHBOUR[one.reading.effect][0]
     if one.reading.effect == "no effect expected" and one.reading.red is not None:
         number = 2.0  # rests on a prediction
-    return min(number, 3.0) if one.path == "tight" else number
+    tight = one.path == "tight" and held_back and one.reading.effect != "attacked"
+    return min(number, _BEHIND) if tight else number
 
 
 def _of_target(reading: Reading) -> float:

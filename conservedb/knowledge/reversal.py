@@ -6,11 +6,11 @@ falls. Options are ranked by keys that are printed (`conservedb.knowledge.rankin
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 
 from conservedb.knowledge import cautions, unknown_matter
+from conservedb.knowledge.barriers import best, irreversible, under, via
 from conservedb.knowledge.behaviour import Lying, Neighbour
-from conservedb.knowledge.evidence import binders
 from conservedb.knowledge.options import options
 from conservedb.knowledge.plan import Option, Plan, Target, Via
 from conservedb.knowledge.situation import Settings, Situation
@@ -18,13 +18,16 @@ from conservedb.knowledge.verdicts import Verdict, holds, opens, verdict
 
 __all__ = ["Settings", "Situation", "plan"]
 
+NO_SUPPORT = "no support step recorded"
+
 
 def plan(case: Situation) -> Plan:
     """The plan for the target of a situation."""
-    target, via = _through(case)
-    said = verdict(case.target, barrier=via.name if via else "", closed=case.closed)
+    target, through = _through(case)
+    barriers = under(case.target, case.layers) if through else ()
+    said = verdict(case.target, barriers=barriers, closed=case.closed)
     neighbours = _neighbours(case, target)
-    kept, hidden, refused, more = options(case, target, neighbours, via)
+    kept, hidden, refused, more = options(case, target, neighbours, barriers)
     held = holds(case.layers, case.fixings, case.closed) if case.is_joint else ()
     unknown = case.target.matter is None or case.target.matter.is_class
     supported = not case.is_joint or bool(case.support)
@@ -33,17 +36,17 @@ def plan(case: Situation) -> Plan:
         verdict=said.word,
         verdict_reason=said.reason,
         carries=_carries(case),
-        support=case.support or ("no support step recorded" if case.is_joint else ""),
+        support=case.support or case.other_support or (NO_SUPPORT if case.is_joint else ""),
         study_only=not supported,
         holds=held,
-        via=via,
+        via=through,
         options=kept,
         refused=refused,
         sequence=unknown_matter.sequence(neighbours, case.solvents) if unknown else (),
         first_test=_first_test(case, target, kept, said, unknown),
         limits=cautions.limits(_topics(case, kept)),
         hidden=hidden,
-        cautions=_cautions(case, neighbours, via),
+        cautions=_cautions(case, neighbours),
         opens=opens(held) if case.is_joint else "",
         more=more,
     )
@@ -67,41 +70,12 @@ def _carries(case: Situation) -> str:
     return f"carries {case.load_kg:g} kg ({source}): support before you loosen"
 
 
-# -- barriers -----------------------------------------------------------------------------
-
-
 def _through(case: Situation) -> tuple[Lying, Via | None]:
     """What is to be released: the layer itself or, under an irreversible one, its barrier."""
-    matter = case.target.matter
-    if matter is None or case.target.role == "barrier":
+    barriers = under(case.target, case.layers)
+    if not barriers or not irreversible(case.target):
         return case.target, None
-    irreversible = any(b.has("cross-linked") or b.has("no solvent") for b in binders(matter))
-    barriers = [one for one in case.layers if one.role == "barrier" and one.matter is not None]
-    if not irreversible or not barriers:
-        return case.target, None
-    barrier = min(barriers, key=lambda one: (not one.certain, one.dry == "no"))
-    sides = tuple(sorted({one.side for one in barriers if one.side}))
-    return barrier, Via(barrier.ref, barrier.name, sides, tuple(_conditions(barrier, sides)))
-
-
-def _conditions(barrier: Lying, sides: Sequence[str]) -> Iterable[str]:
-    yield "releases only if the barrier was thin, whole and fully dry (Podany et al. 2001)"
-    if barrier.dry == "yes":
-        yield "recorded as dry when covered"
-    elif barrier.dry == "no":
-        yield "recorded as not dry when covered: it may not release"
-    else:
-        yield "cannot tell: whether it was dry when covered is not recorded"
-    if barrier.coverage != "whole":
-        covered = barrier.coverage or "not recorded"
-        yield f"coverage: {covered}; where it is missing the face is bonded to the original"
-    if len(sides) == 1:
-        yield f"recorded on side {sides[0]} only: only that face releases"
-    elif not sides:
-        yield "cannot tell: on which faces it lies is not recorded"
-    if not barrier.certain:
-        yield "the barrier is not certainly there"
-    yield "residue of the barrier stays on the original"
+    return best(barriers), via(barriers)
 
 
 def _neighbours(case: Situation, target: Lying) -> tuple[Neighbour, ...]:
@@ -123,19 +97,27 @@ def _first_test(
 ) -> str:
     if unknown:
         return "begin with what takes nothing, and keep a sample before any solvent (see the steps)"
+    over = _over(case)
+    if over:
+        return f"test what lies over it first ({', '.join(over)}): an agent must pass that"
     for one in found:
         if one.group == "to test" and one.agent:
-            near = [n.name for n in one.neighbours if n.reading.effect != "no effect when tested"]
-            before = f"; try it first on {', '.join(dict.fromkeys(near[:3]))}" if near else ""
-            return (
-                f"{one.title} on {target.name}, by swab, on a spot where it shows least{before};"
-                " read it wet, dry and after a day; note colour on the swab and tide-line"
-            )
+            return _try(one, target)
     if said.word == "goes by itself":
         return "weigh or measure it, wait, and look again"
     if any(one.agent for one in found):
         return "no option on record leaves every neighbour alone: test the neighbours first"
     return "nothing to test with a solvent; try the least force by hand at an edge that shows least"
+
+
+def _try(one: Option, target: Lying) -> str:
+    """The first test in words; neighbours that no test has cleared come before the target."""
+    near = [n.name for n in one.neighbours if n.reading.effect != "no effect when tested"]
+    before = f"; try it first on {', '.join(dict.fromkeys(near[:3]))}" if near else ""
+    return (
+        f"{one.title} on {target.name} ({one.form}), on a spot where it shows least{before};"
+        " read it wet, dry and after a day; note colour on the swab and tide-line"
+    )
 
 
 def _topics(case: Situation, found: Sequence[Option]) -> list[str]:
@@ -149,19 +131,22 @@ def _topics(case: Situation, found: Sequence[Option]) -> list[str]:
     return topics
 
 
-def _cautions(case: Situation, neighbours: Sequence[Neighbour], via: Via | None) -> tuple[str, ...]:
-    found = []
-    over = [
-        one.name
-        for one in case.layers
-        if not case.is_joint
-        and one.stack is not None
-        and case.target.stack is not None
-        and one.stack > case.target.stack
-        and one.certain
-    ]
+def _over(case: Situation) -> list[str]:
+    """Layers that lie over the target on a surface, by name."""
+    stack = case.target.stack
+    if case.is_joint or stack is None:
+        return []
+    return [one.name for one in case.layers if one.stack is not None and one.stack > stack]
+
+
+def _cautions(case: Situation, neighbours: Sequence[Neighbour]) -> tuple[str, ...]:
+    found = list(case.settings.notes)
+    over = _over(case)
     if over:
         found.append(f"lies under {', '.join(over)}: an agent must pass these first")
+    own = [near.lying.name for near in neighbours if near.lying.origin == "maker"]
+    if own:
+        found.append(f"the maker's own near: {', '.join(dict.fromkeys(own))}")
     if case.access:
         found.append(f"access: {case.access}")
     if case.closed and case.is_joint:

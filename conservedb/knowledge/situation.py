@@ -19,7 +19,8 @@ class Settings:
     widest_band: str = "C"
     jurisdiction: str = ""
     depression_c: float = 30.0
-    hold_days: int = 365
+    hold_days: float = 365.0
+    notes: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,7 +30,8 @@ class Situation:
     `layers` are all that may be at the place, the target among them, from side A or the
     substrate outward. `closed` holds unless a joint is certainly open. `carries` and `support`
     are sentences of the record, "" where there is none. `porous` is whether a bearer is porous
-    (None where not recorded). `beware` are warnings that bear on heat, each in words.
+    (None where not recorded). `beware` are warnings that bear on heat, each in words;
+    `other_support` is support recorded that does not count, and why.
     """
 
     target: Lying
@@ -48,3 +50,9 @@ class Situation:
     state: str = "present"
     fixings: tuple[Fixing, ...] = ()
     beware: tuple[str, ...] = ()
+    other_support: str = ""
+
+    def depression(self, layer: Lying) -> float:
+        """How far solvent that may remain lowers where a layer softens: while it may be young."""
+        young = layer.laid[1] > self.day - self.settings.hold_days
+        return self.settings.depression_c if young else 0.0

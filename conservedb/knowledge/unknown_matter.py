@@ -62,9 +62,9 @@ def _harms(agent: Agent, neighbours: Sequence[Neighbour], liquids: Liquids) -> s
     for near in neighbours:
         reading = on_neighbour(near.lying, agent, liquids)
         if reading.effect in ACTING:
-            return (
-                f"{reading.effect} {near.lying.name} ({reading.evidence}): not before a test there"
-            )
+            one = near.lying
+            where = f"{one.ref} {one.name} at {one.place}"
+            return f"{reading.effect} {where} ({reading.evidence}): not before a test there"
     return ""
 
 

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from conservedb.knowledge.barriers import best, shortcomings, under
 from conservedb.knowledge.behaviour import Lying, Matter
 from conservedb.knowledge.evidence import (
     ACTING,
@@ -22,6 +23,7 @@ from conservedb.knowledge.evidence import (
 from conservedb.knowledge.plan import Hold
 from conservedb.knowledge.warming import softens
 
+_RELEASED = ("not reversible", "mechanical only", "swells and can be picked")
 _ESTABLISHED = (TESTED, AGED, FRESH)
 WORST_FIRST = (
     "not established",
@@ -46,24 +48,45 @@ class Verdict:
     reason: str
 
 
-def verdict(lying: Lying, *, barrier: str = "", closed: bool = False) -> Verdict:
+def verdict(lying: Lying, *, barriers: Sequence[Lying] = (), closed: bool = False) -> Verdict:
     """How reversible a layer is where it lies, by evidence of a rank that establishes it.
 
     Args:
-        barrier: the name of a recorded barrier under it, "" where none is on record.
+        barriers: recorded barriers under it (see `barriers.under`).
         closed: whether it lies in a joint that is closed, where nothing can be picked out.
     """
-    matter = lying.matter
-    if matter is None:
+    if lying.matter is None:
         return Verdict("unknown", "what it is made of is not established")
-    found = [_of(lying, one, closed) for one in binders(matter)]
-    worst = min(found, key=lambda one: WORST_FIRST.index(one.word))
-    if matter.is_class and worst.word not in ("not reversible", "mechanical only"):
-        worst = Verdict("unknown", f"known only as {matter.name}")
-    reason = worst.reason.partition("; no barrier")[0]
-    if barrier and worst.word in ("not reversible", "mechanical only", "swells and can be picked"):
-        return Verdict("releases through the barrier", f"{reason}; over {barrier}")
+    found = [_of_material(lying, one, closed) for one in lying.matters]
+    worst = _worst(found)
+    if len({one.word for one in found}) > 1:
+        names = " or ".join(one.name for one in lying.matters)
+        worst = Verdict(worst.word, f"may be {names}; {worst.reason}")
+    elif lying.identified in ("inferred", "unknown"):
+        worst = Verdict(worst.word, f"{worst.reason}; its identity is {lying.identified}")
+    if barriers and worst.word in _RELEASED:
+        return _over(worst, barriers)
     return worst
+
+
+def _worst(found: Sequence[Verdict]) -> Verdict:
+    return min(found, key=lambda one: WORST_FIRST.index(one.word))
+
+
+def _of_material(lying: Lying, matter: Matter, closed: bool) -> Verdict:
+    worst = _worst([_of(lying, one, closed) for one in binders(matter)])
+    if matter.is_class and worst.word not in ("not reversible", "mechanical only"):
+        return Verdict("unknown", f"known only as {matter.name}")
+    return worst
+
+
+def _over(worst: Verdict, barriers: Sequence[Lying]) -> Verdict:
+    """What a barrier makes of an irreversible layer: released only if the record is whole."""
+    reason, name = worst.reason.partition("; no barrier")[0], best(barriers).name
+    lacking = shortcomings(barriers)
+    if lacking:
+        return Verdict("not established", f"{reason}; over {name}, but {'; '.join(lacking)}")
+    return Verdict("releases through the barrier", f"{reason}; over {name}")
 
 
 def _of(lying: Lying, matter: Matter, closed: bool) -> Verdict:
@@ -113,19 +136,25 @@ def _best_effect(lying: Lying, matter: Matter) -> tuple[str, str] | None:
 
 # -- joints -------------------------------------------------------------------------------
 
-HOLDING_ROLES = (
-    "adhesive",
-    "barrier",
-    "bedding",
-    "fill",
-    "grout",
-    "lead run",
-    "mortar",
-    "pointing",
-    "setting",
-    "solder",
+HOLDS_NOTHING = frozenset(
+    {
+        "barrier",
+        "biofilm",
+        "coating",
+        "corrosion",
+        "crust",
+        "deposit",
+        "facing",
+        "gilding",
+        "inpainting",
+        "paint",
+        "patina",
+        "patination",
+        "salts",
+        "varnish",
+    }
 )
-"""Roles of layers by which a joint holds; a layer of no recorded role may hold too."""
+"""Roles of layers by which no joint holds; any other role, and none, may hold."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -146,12 +175,8 @@ def holds(layers: Sequence[Lying], fixings: Sequence[Fixing], closed: bool) -> t
         inside = [one for one in layers if one.zone == zone and _may_hold(one)]
         if inside:
             words = [
-                (verdict(one, barrier=_barrier_in(one, layers), closed=closed), one)
-                for one in inside
-                if one.role != "barrier"
+                (verdict(one, barriers=under(one, layers), closed=closed), one) for one in inside
             ]
-            if not words:
-                continue
             worst, layer = min(words, key=lambda pair: WORST_FIRST.index(pair[0].word))
             reason = f"{layer.name}: {worst.reason}"
             if not layer.certain:
@@ -164,15 +189,7 @@ def holds(layers: Sequence[Lying], fixings: Sequence[Fixing], closed: bool) -> t
 
 
 def _may_hold(lying: Lying) -> bool:
-    return not lying.role or lying.role.lower() in HOLDING_ROLES
-
-
-def _barrier_in(lying: Lying, layers: Sequence[Lying]) -> str:
-    """The name of a barrier recorded at the place of a layer, certainly there, in its zone."""
-    for one in layers:
-        if one.role == "barrier" and one.certain and one.zone in (lying.zone, ""):
-            return one.name
-    return ""
+    return lying.role.lower() not in HOLDS_NOTHING
 
 
 def _fixing(one: Fixing) -> Hold:

@@ -6,12 +6,11 @@ lower, by up to 30 degrees (Vincotte et al. 2019, Heritage Science, on Paraloid 
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from conservedb.knowledge.behaviour import Lying, Matter, Neighbour, Warmth
-from conservedb.knowledge.evidence import NOTHING, REMEMBERED, RULE, binders, shortly
-from conservedb.knowledge.neighbours import worst_of
+from conservedb.knowledge.evidence import NOTHING, REMEMBERED, RULE, binders, shortly, worst_of
 from conservedb.knowledge.plan import OnNeighbour, Option, Reading
 
 WARM_C = 30.0
@@ -55,6 +54,10 @@ def _low(one: Warmth, depressed_by: float) -> float:
     return one.low - (depressed_by if one.kind == "glass transition" else 0.0)
 
 
+def _known(found: Softens) -> str:
+    return REMEMBERED if found.remembered else "published"
+
+
 def _line(one: Warmth) -> str:
     figure = f"{one.low:g}" if one.low == one.high else f"{one.low:g} to {one.high:g}"
     unsure = "" if one.confirmed or one.basis != "from memory" else f", {REMEMBERED}"
@@ -63,11 +66,16 @@ def _line(one: Warmth) -> str:
 
 
 def heat_option(
-    target: Lying, neighbours: Sequence[Neighbour], depressed_by: float
+    target: Lying, neighbours: Sequence[Neighbour], depression: Callable[[Lying], float]
 ) -> Option | None:
-    """Warming the target to where it softens; None where no figure is recorded for it."""
+    """Warming the target to where it softens; None where no figure is recorded for it.
+
+    Args:
+        depression: how far solvent that may remain lowers the glass transition of a layer.
+    """
     if target.matter is None:
         return None
+    depressed_by = depression(target)
     ranges = [found for b in binders(target.matter) if (found := softens(b, depressed_by))]
     if not ranges:
         return None
@@ -92,38 +100,46 @@ def heat_option(
             near.lying.ref,
             near.lying.place,
             near.lying.name,
-            warmed(near.lying, high),
+            warmed(near.lying, high, depression(near.lying)),
             near.path,
             near.distance_mm,
         )
         for near in neighbours
     )
-    title = f"warmth, {low:g} to {high:g} C" if low < high else f"warmth, {low:g} C"
-    return Option("heat", title, (), reading, readings, form="warm air or a heated tool")
+    return Option(
+        "heat", f"warmth, up to {high:g} C", (), reading, readings, form="warm air or a heated tool"
+    )
 
 
-def warmed(lying: Lying, to_c: float) -> Reading:
+def warmed(lying: Lying, to_c: float, depressed_by: float = 0.0) -> Reading:
     """The worst plausible reading of what warming to a temperature does to a layer."""
     if not lying.matters:
         return Reading("cannot tell", NOTHING, reason="what it is made of is not established")
-    return worst_of([_warmed(m, to_c) for one in lying.matters for m in binders(one)])
+    return worst_of([_warmed(m, to_c, depressed_by) for one in lying.matters for m in binders(one)])
 
 
-def _warmed(matter: Matter, to_c: float) -> Reading:
-    if matter.has("cellulose nitrate"):
+def may_be_nitrate(matter: Matter) -> bool:
+    """Whether it is cellulose nitrate, or a class to which that belongs."""
+    found = matter.traits.get("cellulose nitrate")
+    return found is not None and found.holds != "no"
+
+
+def _warmed(matter: Matter, to_c: float, depressed_by: float) -> Reading:
+    if may_be_nitrate(matter):
         return Reading("attacked", RULE, reason="cellulose nitrate: burns, and decays with heat")
     if matter.has("gypsum") and to_c >= GYPSUM_C:
         reason = f"gypsum loses water above {GYPSUM_C:g} C"
         return Reading("attacked", RULE, "CCI Notes 12/2", None, reason)
-    found = softens(matter)
+    found = softens(matter, depressed_by)
     if found is not None and found.low <= to_c:
-        return Reading("softens", "published", found.sources, None, found.lines[0], found.lines[1:])
+        reason = found.lines[0] + (f", lowered by {depressed_by:g} C" if depressed_by else "")
+        return Reading("softens", _known(found), found.sources, None, reason, found.lines[1:])
     if matter.has("heat-sensitive"):
         why = matter.traits["heat-sensitive"]
         return Reading(
             "attacked", RULE, why.source, None, why.effect or "recorded as heat-sensitive"
         )
-    if found is not None:
+    if found is not None and not found.remembered:
         reason = f"softens from {found.low:g} C by the lowest figure"
         return Reading("no effect expected", "published", found.sources, None, reason)
     if matter.has("no solvent") and matter.lacks("heat-sensitive"):

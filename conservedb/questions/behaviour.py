@@ -97,7 +97,28 @@ class Materials:
         """What is known of a layer of which only the class is known: the rules of its class."""
         row = self._classes[class_id]
         name = row.name or row.key
-        return Matter(row.key, name, self._inherited(class_id, {}), is_class=True)
+        traits = self._inherited(class_id, {})
+        for trait in self._possible(class_id) - traits.keys():
+            traits[trait] = Trait("unknown", via=f"some of {name}")
+        return Matter(row.key, name, traits, is_class=True)
+
+    def _possible(self, class_id: int) -> set[str]:
+        """Traits that some material of a class, or of one below it, is recorded to have."""
+        below = {one for one in self._classes if class_id in self._path(one)}
+        own = {
+            trait.trait
+            for material_id, row in self._rows.items()
+            if row.class_id in below
+            for trait in self._own_traits.get(material_id, ())
+            if trait.holds == "yes"
+        }
+        inner = {
+            trait.trait
+            for one in below
+            for trait in self._class_traits.get(one, ())
+            if trait.holds == "yes"
+        }
+        return own | inner
 
     def class_path(self, material_id: int) -> tuple[str, ...]:
         """The keys of the class of a material and of those above it, nearest first."""

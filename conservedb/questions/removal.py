@@ -7,9 +7,11 @@ from dataclasses import replace
 
 from sqlalchemy import Connection
 
+from conservedb.knowledge import settled
 from conservedb.knowledge.behaviour import Fact, Lying, Neighbour, Part
 from conservedb.knowledge.reversal import Settings, Situation, plan
 from conservedb.knowledge.verdicts import Fixing
+from conservedb.knowledge.warming import may_be_nitrate
 from conservedb.questions import behaviour, place, removal_records
 from conservedb.questions.answers import AsOf, Layer, NoSuch, PlaceAnswer, Warning_
 from conservedb.questions.behaviour import Materials, materials
@@ -39,10 +41,18 @@ def removal(
     """
     here = place.place(connection, number, mark, on)
     known = materials(connection)
-    around = surroundings(connection, number, mark, on)
+    around = surroundings(
+        connection,
+        number,
+        mark,
+        on,
+        laid=max((one.came[1] for one in here.layers if _may_be_there(one)), default=0),
+        test_years=settled.number("test interval years", known.setting("test interval years"))[0],
+        nitrate=lambda material, klass: _may_be_nitrate(known, material, klass),
+    )
     lying = [_lying(one, here, known, around) for one in here.layers if _may_be_there(one)]
     target = _chosen(here, lying, layer)
-    band = band or known.setting("hazard band") or "C"
+    band = band or settled.band(known.setting("hazard band"))[0]
     case = _situation(here, target, lying, known, around, band)
     return RemovalAnswer(
         here.object,
@@ -167,6 +177,7 @@ def _situation(
         load_kg=here.load_kg,
         load_source=cited(here.load_source),
         support=around.support if is_joint else "",
+        other_support=around.other_support if is_joint else "",
         porous=_porous(bearers),
         access=here.access,
         state=layer.state,
@@ -181,7 +192,10 @@ def _situation(
             for one in here.fixings
             if one.state != "gone"
         ),
-        beware=tuple(f"{one.kind}: {one.text}" for one in here.warnings if _heat(one, here)),
+        beware=(
+            *(f"{one.kind}: {one.text}" for one in here.warnings if _heat(one, here)),
+            *(f"cellulose nitrate may lie at {mark} on the same parts" for mark in around.nitrates),
+        ),
     )
 
 
@@ -193,21 +207,25 @@ def _heat(one: Warning_, here: PlaceAnswer) -> bool:
     return kind == "lead" or (kind in _HEAT_WARNINGS and near)
 
 
+def _may_be_nitrate(known: Materials, material: int | None, klass: int | None) -> bool:
+    if material is not None:
+        return may_be_nitrate(known.of(material))
+    return klass is not None and may_be_nitrate(known.of_class(klass))
+
+
 def _settings(known: Materials, band: str) -> Settings:
+    numbers = {
+        name: settled.number(name, known.setting(name))
+        for name in ("solvent depression", "solvent hold months", "test interval years")
+    }
+    odd = [settled.band(known.setting("hazard band"))[1], *(told for _, told in numbers.values())]
     return Settings(
         widest_band=band,
         jurisdiction=known.setting("jurisdiction"),
-        depression_c=_number(known.setting("solvent depression"), 30.0),
-        hold_days=round(_number(known.setting("solvent hold months"), 12.0) * 365 / 12),
+        depression_c=numbers["solvent depression"][0],
+        hold_days=numbers["solvent hold months"][0] * 365 / 12,
+        notes=tuple(words for words in odd if words),
     )
-
-
-def _number(words: str, otherwise: float) -> float:
-    """A setting as a number; what is no number leaves the program's own."""
-    try:
-        return float(words)
-    except ValueError:
-        return otherwise
 
 
 def _bearer(one: Bearer, at: str, known: Materials) -> Lying:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
+from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any
 
@@ -137,31 +138,48 @@ _TESTED_BY = Question(
     .where(spot_test_person.c.spot_test_id.in_(_OF_OBJECT))
     .order_by(spot_test_person.c.spot_test_id, spot_test_person.c.position)
 )
-_SUPPORTS = Question(
+
+
+def _supports(chosen: Any) -> Question:  # noqa: ANN401 (a selection of ids)
+    return Question(
+        select(
+            intervention.c.ref,
+            blank(intervention.c.technique).label("technique"),
+            *dated(intervention, "date"),
+        )
+        .where(intervention.c.kind == "support", intervention.c.id.in_(chosen))
+        .order_by(intervention.c.date_latest.desc())
+    )
+
+
+_BORNE_BY = union_all(
+    select(place.c.component_id).where(place.c.id == _PLACE),
+    select(place.c.other_component_id).where(place.c.id == _PLACE),
+)
+_SUPPORTS = _supports(
+    select(intervention_place.c.intervention_id).where(intervention_place.c.place_id == _PLACE)
+)
+_PART_SUPPORTS = _supports(
+    select(intervention_component.c.intervention_id).where(
+        intervention_component.c.component_id.in_(_BORNE_BY)
+    )
+)
+_ON_PARTS = union_all(
+    *(
+        select(place.c.id).where(side.in_(_BORNE_BY), place.c.id != _PLACE)
+        for side in (place.c.component_id, place.c.other_component_id)
+    )
+)
+_ELSEWHERE = Question(
     select(
-        intervention.c.ref,
-        blank(intervention.c.technique).label("technique"),
-        *dated(intervention, "date"),
+        place.c.mark,
+        layer.c.material_id,
+        layer.c.material_class_id,
+        layer.c.came_from,
+        layer.c.gone_to,
     )
-    .where(
-        intervention.c.kind == "support",
-        intervention.c.id.in_(
-            union_all(
-                select(intervention_place.c.intervention_id).where(
-                    intervention_place.c.place_id == _PLACE
-                ),
-                select(intervention_component.c.intervention_id).where(
-                    intervention_component.c.component_id.in_(
-                        union_all(
-                            select(place.c.component_id).where(place.c.id == _PLACE),
-                            select(place.c.other_component_id).where(place.c.id == _PLACE),
-                        )
-                    )
-                ),
-            )
-        ),
-    )
-    .order_by(intervention.c.date_latest.desc())
+    .join_from(layer, place, place.c.id == layer.c.place_id)
+    .where(layer.c.place_id.in_(_ON_PARTS))
 )
 _CLOSED = Question(
     select(joint_event.c.date_latest, intervention.c.date_latest.label("done"))
@@ -177,11 +195,20 @@ STATEMENTS = (
     _PARTS,
     _TESTED_BY,
     _SUPPORTS,
+    _PART_SUPPORTS,
+    _ELSEWHERE,
     _CLOSED,
     *place_question.STATEMENTS,
 )
 _DATE, _SOURCE = _TESTS.at("date_words"), _TESTS.at("source_ref")
 _DONE = _SUPPORTS.at("date_words")
+_READ = {
+    "wet": _TESTS.at("wet"),
+    "dry": _TESTS.at("dry"),
+    "after a day": _TESTS.at("next_day"),
+}
+_NO_COLOUR = ("none", "no", "nil", "clear", "no colour", "uncoloured", "-")
+"""What people write where the swab stayed clean."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -208,23 +235,46 @@ class NearPlace:
 
 @dataclass(frozen=True, slots=True)
 class Surroundings:
-    """What is around a place. `support` is a sentence of the record, "" where there is none."""
+    """What is around a place.
+
+    `support` is a sentence of the record, "" where there is none that counts; `other_support`
+    says of what there is why it does not count. `nitrates` are other places of the same parts
+    where cellulose nitrate lies or may lie.
+    """
 
     bearers: tuple[Bearer, ...]
     near: tuple[NearPlace, ...]
     tests: dict[str, tuple[Fact, ...]]
     support: str
+    other_support: str
+    nitrates: tuple[str, ...]
 
 
-def surroundings(connection: Connection, number: str, mark: str, on: AsOf) -> Surroundings:
-    """What bears on taking layers off at a place; `tests` by the ref of the layer tried."""
+def surroundings(
+    connection: Connection,
+    number: str,
+    mark: str,
+    on: AsOf,
+    *,
+    laid: int,
+    test_years: float,
+    nitrate: Callable[[int | None, int | None], bool],
+) -> Surroundings:
+    """What bears on taking layers off at a place; `tests` by the ref of the layer tried.
+
+    Args:
+        laid: the latest day on which something that holds there can have come.
+        test_years: years after which a test that did nothing clears nothing any more.
+        nitrate: whether a material or class, by id, is or may be cellulose nitrate.
+    """
     owner = find_object(connection, number)
     here = _HERE.first(connection, object=owner.id, mark=fold(mark))
     return Surroundings(
         _bearers(connection, here.id),
         tuple(_near(connection, owner.number, here.id, on)),
-        _tests(connection, owner.id, on),
-        _support(connection, here.id, on),
+        _tests(connection, owner.id, on, on.last - round(test_years * 365.25)),
+        *_support(connection, here.id, on, laid),
+        _nitrates(connection, here.id, on, nitrate),
     )
 
 
@@ -262,7 +312,9 @@ def _near(connection: Connection, number: str, at: int, on: AsOf) -> list[NearPl
 # -- spot tests ---------------------------------------------------------------------------
 
 
-def _tests(connection: Connection, owner: int, on: AsOf) -> dict[str, tuple[Fact, ...]]:
+def _tests(
+    connection: Connection, owner: int, on: AsOf, oldest: int
+) -> dict[str, tuple[Fact, ...]]:
     parts: dict[int, list[Part]] = defaultdict(list)
     for test, key, share in _PARTS.all(connection, object=owner):
         parts[test].append(Part(key, 100.0 if share is None else share))
@@ -272,35 +324,52 @@ def _tests(connection: Connection, owner: int, on: AsOf) -> dict[str, tuple[Fact
         effect = _effect(row)
         if effect and row.id in parts and row.date_earliest <= on.last:
             who = hands(people.get(row.id, ()), "")
-            found[row.layer].append(_fact(row, effect, tuple(parts[row.id]), who))
+            found[row.layer].append(
+                _fact(row, effect, tuple(parts[row.id]), who, row.date_earliest < oldest)
+            )
     return {ref: tuple(facts) for ref, facts in found.items()}
 
 
 def _effect(row: Row) -> str:
-    """The strongest effect of the three readings; a tide-line is an effect. "" where none is."""
+    """The strongest effect of the three readings, "" where none is.
+
+    Colour on the swab is matter taken off, and a tide-line is an effect.
+    """
     read = [row.wet, row.dry, row.next_day]
+    if row.swab_colour and row.swab_colour.strip().lower() not in _NO_COLOUR:
+        read.append("mobilises")
+    if row.tide_line == "yes":
+        read.append("attacked")
     acting = sorted((one for one in read if one in ACTING), key=ACTING.index)
     if acting:
         return str(acting[0])
-    if row.tide_line == "yes":
-        return "attacked"
     return "no effect" if "no effect" in read else ""
 
 
-def _fact(row: Row, effect: str, parts: tuple[Part, ...], who: str) -> Fact:
-    whole = "" not in (row.wet, row.dry, row.next_day)
+def _fact(row: Row, effect: str, parts: tuple[Part, ...], who: str, old: bool) -> Fact:
+    """A test as evidence; one that was not read to the end, or is too old, clears nothing."""
+    missing = [name for name in ("wet", "dry", "after a day") if not row[_READ[name]]]
+    missing += [] if row.swab_colour else ["colour on the swab"]
+    missing += [] if row.tide_line == "no" else ["tide-line"]
     date = when(row, _DATE)
     use = [row.form or "form not recorded"]
     use += [f"{row.temperature_c:g} C"] if row.temperature_c is not None else []
     use += [f"{row.dwell_min:g} min"] if row.dwell_min is not None else ["dwell not recorded"]
-    use += ["" if whole else "not read wet, dry and after a day"]
     use += ["tide-line"] if row.tide_line == "yes" else []
     use += [f"swab: {row.swab_colour}"] if row.swab_colour else []
     use += [date.said if date is not BLANK else "undated", who]
-    cleared = whole or effect in ACTING
+    clears = not missing and not old
+    if effect not in ACTING:
+        use += [f"not recorded: {', '.join(missing)}"] if missing else []
+        use += ["too long ago: test again"] if old else []
     return Fact(
-        # a test not read to the end clears nothing: without a form it covers no use
-        Agent(parts, row.form if cleared else "", row.temperature_c, row.dwell_min),
+        # without a form a test covers no use, and so clears nothing
+        Agent(
+            parts,
+            row.form if clears or effect in ACTING else "",
+            row.temperature_c,
+            row.dwell_min,
+        ),
         effect,
         "aged",
         "tested here",
@@ -311,21 +380,42 @@ def _fact(row: Row, effect: str, parts: tuple[Part, ...], who: str) -> Fact:
     )
 
 
-# -- support ------------------------------------------------------------------------------
+# -- support, and nitrate elsewhere -------------------------------------------------------
 
 
-def _support(connection: Connection, at: int, on: AsOf) -> str:
-    """The latest support put in since the joint was last closed, "" where none is on record."""
+def _support(connection: Connection, at: int, on: AsOf, laid: int) -> tuple[str, str]:
+    """The latest support that counts, and what else there is and why it does not.
+
+    It counts where it is recorded for this very place, certainly after the joint was last
+    closed and what holds it was laid.
+    """
     closings = [
         date
         for row in _CLOSED.all(connection, place=at)
         for date in (row.date_latest, row.done)
         if date is not None and is_known(date) and date <= on.last
     ]
-    since = max(closings, default=None)
+    since = max([*closings, laid])
+    other = ""
     for row in _SUPPORTS.all(connection, place=at):
         early, late = row.date_earliest, row.date_latest
-        after = since is None or (is_known(early) and early >= since)
-        if is_known(late) and late <= on.last and after:
-            return f"{row.technique or 'support'}, {when(row, _DONE).said} ({row.ref})"
-    return ""
+        told = f"{row.technique or 'support'}, {when(row, _DONE).said} ({row.ref})"
+        if is_known(late) and late <= on.last and is_known(early) and early >= since:
+            return told, ""
+        other = other or f"support recorded, not known to stand since the joint was closed: {told}"
+    for row in _PART_SUPPORTS.all(connection, place=at):
+        told = f"{row.technique or 'support'}, {when(row, _DONE).said} ({row.ref})"
+        other = other or f"support recorded for another place of its parts: {told}"
+    return "", other
+
+
+def _nitrates(
+    connection: Connection, at: int, on: AsOf, may_be: Callable[[int | None, int | None], bool]
+) -> tuple[str, ...]:
+    """Other places of the same parts where cellulose nitrate may lie on the day."""
+    found = [
+        row.mark
+        for row in _ELSEWHERE.all(connection, place=at)
+        if row.came_from <= on.last < row.gone_to and may_be(row.material_id, row.material_class_id)
+    ]
+    return tuple(dict.fromkeys(found))

@@ -80,6 +80,7 @@ Q.1,J09,PV,1955,pvac,adhesive,face,0,,,,,analysed
 Q.1,J10,OLD2,1890,shellac,adhesive,face,0,,,,,analysed
 Q.1,J10,FILL,2003,b72,fill,edge,1,,,,,analysed
 Q.1,J11,BAR,1989,b72,barrier,face,0,yes,whole,A,,analysed
+Q.1,J11,BAR2,1989,b72,barrier,face,3,yes,whole,B,,analysed
 Q.1,J11,EP2,1989,epoxy,adhesive,face,1,,,,,analysed
 Q.1,J11,FIN,1890,shellac,coating,edge,2,,,,,analysed
 Q.1,J12,UNK,before 2000,,adhesive,face,0,,,,,unknown
@@ -91,9 +92,11 @@ Q.1,M1,CON,1990,b72,consolidant,,0,,,,,analysed
 """,
     "near": "object,ref,place,other_place,distance_mm,path\nQ.1,N1,S2,J13,2,open\n",
     "spot_tests": """\
-object,layer,ref,agent,date,form,dwell_min,temperature_c,wet,dry,next_day,people,source
-Q.1,FILL,T1,ethanol,2026-10-30,swab,2,20,no effect,no effect,no effect,Ines Calder,REP
-Q.1,FILL,T2,methanol,2026-10-30,swab,2,20,no effect,no effect,,Ines Calder,REP
+object,layer,ref,agent,date,form,dwell_min,wet,dry,next_day,swab_colour,tide_line,people,source
+Q.1,FILL,T1,ethanol,2026-10-30,poultice,90,no effect,no effect,no effect,none,no,Ines Calder,REP
+Q.1,FILL,T2,methanol,2026-10-30,bath,90,no effect,no effect,,none,no,Ines Calder,REP
+Q.1,FILL,T3,morpholine,2012-10-30,bath,90,no effect,no effect,no effect,none,no,Ines Calder,REP
+Q.1,FILL,T4,ethyl-lactate,2026-10-30,bath,9,no effect,no effect,no effect,pink,no,Ines Calder,REP
 """,
 }
 
@@ -241,25 +244,30 @@ def test_what_carries_and_what_holds(vessel: Connection) -> None:
     assert plan(vessel, "J01").carries == "load not recorded: treat as loaded"
 
 
-def test_support_older_than_the_last_closing_does_not_count(vessel: Connection) -> None:
-    """J01 has no closing on record: an old strap is then all there is, and is named."""
-    assert plan(vessel, "J01").support.startswith("old iron strap, 1950")
-    assert plan(vessel, "J02").study_only
+def test_support_that_is_not_known_to_stand_does_not_count(vessel: Connection) -> None:
+    found = plan(vessel, "J01")
+    assert found.study_only
+    assert found.support.startswith("support recorded, not known to stand")
+    assert "old iron strap, 1950 (I2)" in found.support
 
 
 def test_a_spot_test_clears_for_its_own_use_only(vessel: Connection) -> None:
     found = plan(vessel, "J10", "OLD2")
     poultice = option(found, "ethanol", "poultice")
-    assert on(poultice, "FILL") == "dissolves"
-    swab = [o for o in found.options if o.title == "ethanol" and o.form.startswith("swab")]
-    assert not swab or on(swab[0], "FILL") == "no effect when tested"
+    assert on(poultice, "FILL") == "no effect when tested"
+    assert poultice.form == "poultice, 90 min"  # held to what was tried
+    vapour = option(found, "ethanol", "vapour")
+    assert on(vapour, "FILL") == "dissolves"
 
 
-def test_a_test_not_read_to_the_end_clears_nothing(vessel: Connection) -> None:
+def test_tests_that_clear_nothing(vessel: Connection) -> None:
+    """Not read to the end; older than the interval; colour on the swab."""
     found = plan(vessel, "J10", "OLD2")
     for one in found.options:
-        if one.title == "methanol":
+        if one.title in ("methanol", "morpholine"):
             assert on(one, "FILL") != "no effect when tested"
+    lactate = [one for one in found.options if one.title == "ethyl lactate"]
+    assert all(on(one, "FILL") in ("dissolves", "mobilises") for one in lactate)
 
 
 def test_what_lies_over_it_is_said(vessel: Connection) -> None:
