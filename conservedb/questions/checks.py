@@ -10,7 +10,7 @@ from sqlalchemy import Connection
 
 from conservedb.knowledge.behaviour import Matter
 from conservedb.knowledge.rule_case import BROKEN, Case, Finding, KnownPlace, Step
-from conservedb.knowledge.rule_steps import step_words
+from conservedb.knowledge.rule_step_words import step_words
 from conservedb.knowledge.rules import OF_OBJECTS, OF_STEPS, RULES, Rule, consequence, found, ranked
 from conservedb.questions import checks_deeds as deeds
 from conservedb.questions import checks_records as records
@@ -22,6 +22,7 @@ from conservedb.questions.checks_answers import (
     CheckAnswer,
     CollectionCheck,
     Judgement,
+    NoAgent,
     PlannedStep,
     RuleOnObject,
 )
@@ -35,6 +36,9 @@ from conservedb.questions.meanings import meaning
 from conservedb.questions.naming import find_object, no_such_mark
 from conservedb.store.keys import fold
 
+AGENT_TRAITS = ("water", "acid", "alkali", "heat", "organic solvent")
+AGENT_CLASSES = ("abrasive", "energy")
+"""Traits of what a step can be planned with, and classes of which there is no trait."""
 _AT_ONCE = 50
 """Objects of the collection that are read at once."""
 _ACCEPTED_ON = deeds.ACCEPTED.at("date_words")
@@ -66,20 +70,21 @@ def check_step(
 
     Raises:
         NoSuch: no such object, place or agent.
+        NoAgent: a material that is none.
         Ambiguous: several materials bear the name of the agent.
     """
     known = reference(connection)
     owner = find_object(connection, number)
     case, accepted = _case(connection, known, owner, on)
     place = _place(connection, owner, case, mark).mark
-    planned = Step(
-        place, _agent(connection, known, step.agent), step.form, step.temperature_c, step.dwell_min
-    )
+    agent = _agent(connection, known, step.agent)
+    planned = Step(place, agent, step.form, step.temperature_c, step.dwell_min)
     case = replace(case, step=planned)
     ran = _judging(known, OF_STEPS)
     findings = found(case, [known.rules[key] for key in ran])
     words = step_words(planned, planned.temperature_c)
-    return _answer(known, owner, place, on, words, findings, accepted, ran)
+    answer = _answer(known, owner, place, on, words, findings, accepted, ran)
+    return replace(answer, solvent=agent.has("organic solvent"))
 
 
 def check_all(connection: Connection, on: AsOf) -> CollectionCheck:
@@ -135,8 +140,12 @@ def _is_about(finding: Finding, place: KnownPlace) -> bool:
 def _agent(connection: Connection, known: Reference, word: str) -> Matter:
     meant = meaning(connection, word)
     if meant.kind == "material":
-        return known.materials.of(meant.id)
-    return known.materials.of_class(meant.id)
+        found, classes = known.materials.of(meant.id), known.materials.class_path(meant.id)
+    else:
+        found, classes = known.materials.of_class(meant.id), known.kinds.path(meant.id)
+    if not any(map(found.has, AGENT_TRAITS)) and not set(AGENT_CLASSES) & set(classes):
+        raise NoAgent(found.key, found.name)
+    return found
 
 
 def _answer(

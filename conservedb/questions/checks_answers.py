@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from conservedb.knowledge.rule_case import Finding
 from conservedb.knowledge.rules import Rule
-from conservedb.questions.basics import AsOf, When
+from conservedb.questions.basics import AsOf, NoSuch, When
 
 CAUTIONS = (
     "A finding says what a recorded rule makes of what is on record; it is no advice and no"
@@ -50,6 +50,19 @@ class AcceptedFinding:
     by: Acceptance
 
 
+class NoAgent(NoSuch):
+    """A material or class with which no step can be planned."""
+
+    def __init__(self, key: str, name: str) -> None:
+        LookupError.__init__(
+            self,
+            f"{name} ({key}) is no agent that the rules can judge a step with; ask for water, an"
+            " acid, an alkali, an organic solvent, an abrasive, or heat or light, such as"
+            " deionised-water, acetone or steam",
+        )
+        self.what, self.value, self.nearest = "agent", key, ()
+
+
 @dataclass(frozen=True, slots=True)
 class PlannedStep:
     """What somebody plans to bring to a place: the key or name of an agent, and how."""
@@ -69,6 +82,7 @@ class CheckAnswer:
         step: the planned step in words, "" where none was asked about.
         findings: those of most consequence first.
         overdue: acceptances whose day of review has passed; their findings stand above again.
+        solvent: whether the planned step is one with an organic solvent.
         silent: keys of rules that did not run, each with the reason.
         notes: what could not be read of the settings.
     """
@@ -84,6 +98,7 @@ class CheckAnswer:
     ran: tuple[str, ...]
     silent: tuple[tuple[str, str], ...]
     notes: tuple[str, ...]
+    solvent: bool = False
 
     @property
     def foremost(self) -> tuple[Judgement, ...]:

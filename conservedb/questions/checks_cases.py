@@ -6,7 +6,6 @@ from collections import defaultdict
 from collections.abc import Iterator, Mapping
 from typing import Any
 
-from conservedb.dates import Found
 from conservedb.knowledge.behaviour import Matter
 from conservedb.knowledge.layers import (
     GONE,
@@ -29,13 +28,12 @@ from conservedb.knowledge.rule_words import dated as date_words
 from conservedb.questions import checks_deeds as deeds
 from conservedb.questions import checks_records as records
 from conservedb.questions.asking import Row
-from conservedb.questions.checks_places import PlaceMaker
+from conservedb.questions.checks_places import PlaceMaker, found_date
 from conservedb.questions.checks_records import Range
 from conservedb.questions.checks_reference import Reference
 from conservedb.questions.checks_whereabouts import kept_on
 from conservedb.questions.evidence import when
 from conservedb.questions.lasting import lasting, object_made, on_day
-from conservedb.records.base import DATE_PARTS
 from conservedb.records.layers import BOUNDS
 
 _AT_BOUNDS = records.LAYERS.at(BOUNDS[0])
@@ -44,12 +42,6 @@ _AT_MADE, _AT_LOST = records.PARTS.at("made_words"), records.PARTS.at("lost_word
 _AT_WHOLE = records.OBJECTS.at("made_words")
 _AT_LOOKED = records.SIGHTINGS.at("date_words")
 _AT_DONE = deeds.DEEDS.at("date_words")
-_PARTS_OF_DATE = len(DATE_PARTS)
-
-
-def found_date(row: Row, at: int) -> Found:
-    """The date whose six columns begin at `at`."""
-    return Found(*row[at : at + _PARTS_OF_DATE])
 
 
 class CaseMaker:
@@ -165,11 +157,11 @@ class CaseMaker:
             *[other.material_id for other in others or ()],
         )
         if key not in self._matters:
-            materials = self._known.materials
+            kinds = self._known.kinds
             ids = [one for one in (row.material_id, *key[2:]) if one is not None]
-            found = [materials.of(one) for one in dict.fromkeys(ids)]
+            found = [kinds.of(one) for one in dict.fromkeys(ids)]
             if row.material_id is None and row.material_class_id is not None:
-                found.insert(0, materials.of_class(row.material_class_id))
+                found.insert(0, kinds.of_class(row.material_class_id))
             self._matters[key] = tuple(found)
         return self._matters[key]
 

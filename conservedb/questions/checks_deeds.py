@@ -14,7 +14,13 @@ from conservedb.records.places import place
 from conservedb.records.rules import acceptance, rule
 from conservedb.records.sources import source, statement
 from conservedb.records.spot_tests import spot_test, spot_test_part
-from conservedb.records.treatments import agent, agent_place, intervention, intervention_place
+from conservedb.records.treatments import (
+    agent,
+    agent_place,
+    intervention,
+    intervention_component,
+    intervention_place,
+)
 
 DEEDS = Question(
     select(
@@ -31,6 +37,11 @@ DEEDS = Question(
 DEED_PLACES = Question(
     select(intervention_place.c.intervention_id, intervention_place.c.place_id).where(
         intervention_place.c.intervention_id.in_(ids_of(intervention))
+    )
+)
+DEED_COMPONENTS = Question(
+    select(intervention_component.c.intervention_id, intervention_component.c.component_id).where(
+        intervention_component.c.intervention_id.in_(ids_of(intervention))
     )
 )
 AGENTS = Question(
@@ -108,6 +119,7 @@ ACCEPTED = Question(
 STATEMENTS = (
     DEEDS,
     DEED_PLACES,
+    DEED_COMPONENTS,
     AGENTS,
     AGENT_PLACES,
     TESTS,

@@ -217,6 +217,7 @@ class Range:
         self.near = grouped(NEAR, "object_id")
         self.deeds = grouped(deeds.DEEDS, "object_id")
         self.deed_places = grouped(deeds.DEED_PLACES, "intervention_id")
+        self.deed_components = grouped(deeds.DEED_COMPONENTS, "intervention_id")
         self.agents = grouped(deeds.AGENTS, "intervention_id")
         self.agent_places = grouped(deeds.AGENT_PLACES, "agent_id")
         self.tests = grouped(deeds.TESTS, "object_id")

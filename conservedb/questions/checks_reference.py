@@ -11,10 +11,13 @@ from sqlalchemy import ColumnElement, Connection, Table, literal_column, select,
 
 from conservedb.dates import DateError, Found, read_span
 from conservedb.knowledge.behaviour import Matter
-from conservedb.knowledge.rule_case import Climate, Period, Settled, Strength
+from conservedb.knowledge.rule_case import Climate, Period, Strength
 from conservedb.knowledge.rules import Rule
+from conservedb.knowledge.settled import Settled, number
 from conservedb.questions.asking import Question, blank, dated
 from conservedb.questions.behaviour import Materials, cite, materials
+from conservedb.questions.checks_kinds import STATEMENTS as _KINDS
+from conservedb.questions.checks_kinds import Kinds
 from conservedb.records.base import DATE_PARTS
 from conservedb.records.behaviour import material_value, period
 from conservedb.records.materials import material, material_alias
@@ -96,7 +99,7 @@ _NAMES = Question(
         select(material_alias.c.alias_folded, material_alias.c.material_id),
     )
 )
-STATEMENTS = (_RULES, _PERIODS, _STRENGTH, _CLIMATES, _NAMES)
+STATEMENTS = (_RULES, _PERIODS, _STRENGTH, _CLIMATES, _NAMES, *_KINDS)
 
 
 @dataclass(frozen=True)
@@ -110,6 +113,7 @@ class Reference:
     """
 
     materials: Materials
+    kinds: Kinds
     rules: Mapping[str, Rule]
     off: tuple[str, ...]
     settled: Settled
@@ -152,6 +156,7 @@ def reference(connection: Connection) -> Reference:
     settled, notes = settings(known)
     return Reference(
         known,
+        Kinds(connection, known),
         {
             row.key: Rule(
                 row.key, row.title, row.severity, row.judges, row.sentence, row.basis, cite(row)
@@ -171,29 +176,22 @@ def reference(connection: Connection) -> Reference:
 
 def settings(known: Materials) -> tuple[Settled, tuple[str, ...]]:
     """What the department has settled for the rules, and what of it could not be read."""
-    shipped, notes = Settled(), []
+    notes: list[str] = []
 
-    def number(name: str, otherwise: float) -> float:
-        words = known.setting(name)
-        try:
-            return float(words) if words else otherwise
-        except ValueError:
-            notes.append(
-                f"the setting {name!r} reads {words!r}, which is no number; {otherwise:g} was"
-                " taken; write a number, such as 15"
-            )
-            return otherwise
+    def settled(name: str) -> float:
+        value, note = number(name, known.setting(name))
+        notes.append(note)
+        return value
 
-    settled = Settled(
-        number("creep margin", shipped.creep_margin),
-        number("solvent hold months", shipped.hold_months),
-        number("solvent depression", shipped.depression),
-        number("cellulose nitrate age", shipped.nitrate_years),
-    )
     start, problem = _conduct_from(known.setting("conduct from"))
-    if problem:
-        notes.append(problem)
-    return settled._replace(conduct_from=start), tuple(notes)
+    found = Settled(
+        settled("creep margin"),
+        settled("solvent hold months"),
+        settled("solvent depression"),
+        settled("cellulose nitrate age"),
+        start,
+    )
+    return found, tuple(note for note in (*notes, problem) if note)
 
 
 def _conduct_from(words: str) -> tuple[int | None, str]:

@@ -155,13 +155,16 @@ def _situation(
     neighbours = [Neighbour(one) for one in lying if one is not target]
     neighbours += [Neighbour(one, is_substrate=True) for one in bearers]
     for near in around.near:
-        there = [
+        lying_there = [
             _lying(one, near.answer, known, around)
             for one in near.answer.layers
             if _may_be_there(one)
         ]
-        there += [_bearer(one, near.answer.place, known) for one in near.bearers]
-        neighbours += [Neighbour(one, near.path, near.distance_mm) for one in there]
+        bearing = [_bearer(one, near.answer.place, known) for one in near.bearers]
+        neighbours += [Neighbour(one, near.path, near.distance_mm) for one in lying_there]
+        neighbours += [
+            Neighbour(one, near.path, near.distance_mm, is_substrate=True) for one in bearing
+        ]
     is_joint = here.kind == "joint"
     state = here.condition.state if here.condition else ""
     layer = next(one for one in here.layers if one.ref == target.ref)
@@ -282,6 +285,7 @@ def _near(near: Neighbour) -> Band:
         one.zone,
         one.side,
         "" if one.certain else "uncertain",
+        is_substrate=near.is_substrate,
         place=one.place,
         path=near.path,
         distance_mm=near.distance_mm,

@@ -10,12 +10,13 @@ thousand rows.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
 from sqlalchemy import Connection
 
 from conservedb.knowledge.behaviour import Matter
+from conservedb.knowledge.rule_kinds import SOFT_METAL, may_be
 from conservedb.knowledge.rule_warmth import CARRYING, MAY_CREEP, Warmed, softening, warmed
 from conservedb.knowledge.rule_words import DAYS_A_MONTH
 from conservedb.questions.answers import AsOf
@@ -50,6 +51,7 @@ def whatif(
         for values in _per_material(known, temperature, on.last, figures):
             rows += asked["rows"].all(connection, day=on.last, **values, **scope)
         rows = _once_each(_without_solvent(rows, known, figures, temperature))
+    soft = dict(_soft_metal(connection, known, asked, temperature, day=on.last, **scope))
     return WhatIfAnswer(
         temperature,
         on,
@@ -60,8 +62,9 @@ def whatif(
         tuple(figures),
         len({row.place_id for row in rows}),
         len({row.object for row in rows}),
-        *_not_told(connection, known, asked, day=on.last, **scope),
+        *_not_told(connection, known, asked, soft, day=on.last, **scope),
         known.notes,
+        tuple(sorted((known.kinds.of(of).name, layers) for of, layers in soft.items())),
     )
 
 
@@ -153,8 +156,30 @@ def _once_each(rows: list[WhatIfLayer]) -> list[WhatIfLayer]:
     return list(worst.values())
 
 
+def _soft_metal(
+    connection: Connection,
+    known: Reference,
+    asked: dict[str, Question],
+    temperature: float,
+    **values: int,
+) -> Iterator[tuple[int, int]]:
+    """How many layers of lead or solder lie in loaded joints: they creep far below melting."""
+    for of in known.materials.ids():
+        matter = known.kinds.of(of)
+        if may_be(matter, SOFT_METAL):
+            found = warmed(matter, temperature, 0.0, known.settled.creep_margin)
+            if found is None or not found.verdict:
+                layers = asked["loaded"].first(connection, material=of, **values).layers
+                if layers:
+                    yield of, layers
+
+
 def _not_told(
-    connection: Connection, known: Reference, asked: dict[str, Question], **values: int
+    connection: Connection,
+    known: Reference,
+    asked: dict[str, Question],
+    soft: Mapping[int, int],
+    **values: int,
 ) -> tuple[tuple[tuple[str, int], ...], int, int, int]:
     """Layers of which it cannot be told: by material without a figure, by class, unidentified."""
     materials = known.materials
@@ -165,12 +190,13 @@ def _not_told(
         if softening(matter) is not None:
             continue
         if _is_firm(matter):
-            firm += layers
+            firm += max(0, layers - soft.get(of, 0))
         else:
             without.append((matter.name, layers))
     loosely = 0
     for of, layers in asked["classes"].tuples(connection, **values):
-        if _is_firm(materials.of_class(of)):
+        klass = known.kinds.of_class(of)
+        if _is_firm(klass) and not may_be(klass, SOFT_METAL):
             firm += layers
         else:
             loosely += layers

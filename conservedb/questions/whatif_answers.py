@@ -11,6 +11,8 @@ from conservedb.knowledge.rule_warmth import MAY_CREEP, SOFTENS
 from conservedb.questions.basics import AsOf
 
 EFFECTS = (SOFTENS, MAY_CREEP)
+LEAST_C, MOST_C = -50.0, 150.0
+"""Between these a temperature can be asked for: colder than any store, hotter than any van."""
 CAUTIONS = (
     "Published figures are of fresh or tested material, not of this layer: a joint that is not"
     " listed is not said to hold.",
@@ -77,6 +79,8 @@ class WhatIfAnswer:
         figures: the materials concerned; rows point into it.
         without_figure: layers at joints of a material without a softening figure, by its name.
         class_only, unidentified: layers at joints of which no more than that is known.
+        soft_metal: layers in loaded joints of metal that is of lead or tin, by its name; how far
+            it creeps under load is not recorded.
         not_creeping: layers at joints, without a figure, that are mineral or metal, or recorded
             as not creeping under load.
     """
@@ -95,6 +99,7 @@ class WhatIfAnswer:
     unidentified: int
     not_creeping: int
     notes: tuple[str, ...]
+    soft_metal: tuple[tuple[str, int], ...] = ()
 
     def by_joint(self) -> Iterator[tuple[WhatIfLayer, ...]]:
         """The layers of each joint together, joints in the order of their worst layer."""

@@ -181,10 +181,27 @@ def _counted(column: ColumnElement[Any], which: Selection, *scope: ColumnElement
     )
 
 
+def _loaded(*scope: ColumnElement[bool]) -> Question:
+    """How many layers of one material carry something at joints that may be closed."""
+    return Question(
+        select(func.count().label("layers"))
+        .join_from(layer, place, place.c.id == layer.c.place_id)
+        .where(
+            layer.c.material_id == _MATERIAL,
+            possibly_there(layer.c, _DAY),
+            place.c.kind == "joint",
+            _CARRIES,
+            ~_certainly_open(),
+            *scope,
+        )
+    )
+
+
 def _questions(*scope: ColumnElement[bool]) -> dict[str, Question]:
     unnamed = layer.c.material_id.is_(None)
     return {
         "rows": _rows(*scope),
+        "loaded": _loaded(*scope),
         "materials": _counted(layer.c.material_id, _NO_FIGURE, *scope),
         "classes": _counted(
             layer.c.material_class_id, select(material_class.c.id), unnamed, *scope

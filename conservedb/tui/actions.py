@@ -1,14 +1,18 @@
 """Every action of the interface, once: bindings, key line, help and palette are made from this.
 
 `where` says on which screens an action works. The action itself is a method `action_<name>` of
-the app (anywhere) or of the screens concerned.
+these screens, or of the app where it works on every screen.
 """
 
 from __future__ import annotations
 
 from dataclasses import dataclass
+from itertools import accumulate
 
 from textual.binding import Binding, BindingType
+
+WIDEST = 79  # cells of the key line, for the narrowest terminal
+SCREENS = ("start", "object", "material", "removal")
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,7 +26,7 @@ class Action:
         label: one or two words for the key line.
         title: a short title for the palette.
         help: one sentence.
-        where: "anywhere", "screens" (start and object), or "object".
+        where: the screens that have it; none where it is the app's and works on every screen.
         rank: place in the key line, lowest first; 0 keeps it out.
     """
 
@@ -32,19 +36,19 @@ class Action:
     label: str
     title: str
     help: str
-    where: str = "anywhere"
+    where: tuple[str, ...] = ()
     rank: int = 0
 
     @property
     def others(self) -> tuple[str, ...]:
         """Further keys, as they are written on the screen."""
-        written = {"question_mark": "?", "q": "q"}
-        return tuple(written[key] for key in self.keys[1:])
+        written = {"question_mark": "?"}
+        return tuple(written.get(key, key) for key in self.keys[1:])
 
     @property
     def target(self) -> str:
         """The action as Textual runs it from a screen."""
-        return f"app.{self.name}" if self.where == "anywhere" else self.name
+        return self.name if self.where else f"app.{self.name}"
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,7 +76,7 @@ ACTIONS = (
         "find",
         "Find anything",
         "Find an object, part, location, material, person or paper by the start of a word.",
-        "screens",
+        SCREENS,
         2,
     ),
     Action(
@@ -82,7 +86,7 @@ ACTIONS = (
         "earlier",
         "Step to the event before",
         "Go back to the day of the event before, in the history of what is selected.",
-        "object",
+        ("object",),
         3,
     ),
     Action(
@@ -92,7 +96,7 @@ ACTIONS = (
         "later",
         "Step to the next event",
         "Go on to the day of the next event in the history of what is selected.",
-        "object",
+        ("object",),
         4,
     ),
     Action(
@@ -102,7 +106,7 @@ ACTIONS = (
         "day",
         "Go to a day",
         "Type any date, in words or EDTF: 14 June 1950, May 1934, 193X. All panels show that day.",
-        "object",
+        ("object",),
         5,
     ),
     Action(
@@ -112,7 +116,7 @@ ACTIONS = (
         "today",
         "Return to today",
         "Show everything as it is today.",
-        "object",
+        ("object",),
     ),
     Action(
         "gone",
@@ -121,8 +125,7 @@ ACTIONS = (
         "gone",
         "Show or hide what is gone",
         "Layers removed, lost or not yet applied on this day are listed too, quietly, or left out.",
-        "object",
-        6,
+        ("object",),
     ),
     Action(
         "legend",
@@ -130,8 +133,8 @@ ACTIONS = (
         "l",
         "legend",
         "Legend of the hatching",
-        "What each hatch and sign of the section stands for.",
-        "object",
+        "What each hatch and sign of a drawing stands for.",
+        ("object", "removal"),
     ),
     Action(
         "warnings",
@@ -140,7 +143,7 @@ ACTIONS = (
         "warnings",
         "Warnings on this object",
         "Read every hazard and limit on handling in full.",
-        "object",
+        ("object",),
     ),
     Action(
         "full",
@@ -149,7 +152,8 @@ ACTIONS = (
         "full text",
         "Full text of what is selected",
         "Everything on record about the line under the cursor, nothing shortened.",
-        "object",
+        ("object", "material", "removal"),
+        8,
     ),
     Action(
         "fold",
@@ -158,7 +162,66 @@ ACTIONS = (
         "fold",
         "Unfold or fold the tree",
         "Show all parts and locations in the tree, or only the top ones.",
-        "object",
+        ("object",),
+    ),
+    Action(
+        "removal",
+        ("o",),
+        "o",
+        "removal",
+        "Options for removal",
+        "How the layer under the cursor may come off, and what that would do to its neighbours.",
+        ("object", "material"),
+        6,
+    ),
+    Action(
+        "material",
+        ("m",),
+        "m",
+        "material",
+        "About the material",
+        "How the material of the line under the cursor behaves, who says so, and where it lies.",
+        ("object", "removal"),
+    ),
+    Action(
+        "layer",
+        ("c",),
+        "c",
+        "layer",
+        "Choose another layer",
+        "Ask the same about another layer of this location.",
+        ("removal",),
+        3,
+    ),
+    Action(
+        "wider",
+        ("plus",),
+        "+",
+        "band",
+        "Show a worse hazard band",
+        "List agents of the next worse hazard band too; D is the worst. A is the mildest.",
+        ("removal",),
+        4,
+    ),
+    Action(
+        "narrower",
+        ("minus",),
+        "-",
+        "band",
+        "Hide the worst hazard band",
+        "Leave out agents of the worst hazard band that is listed.",
+        ("removal",),
+        5,
+    ),
+    Action(
+        "limits",
+        ("i",),
+        "i",
+        "limits",
+        "Limits of the method",
+        "What this kind of plan cannot know.",
+        ("removal",),
+        6,
     ),
     Action(
         "back",
@@ -167,7 +230,7 @@ ACTIONS = (
         "back",
         "Back",
         "Close what is open in front, or return to the start.",
-        "screens",
+        SCREENS,
         7,
     ),
     Action(
@@ -177,7 +240,7 @@ ACTIONS = (
         "read again",
         "Read again from the database",
         "Ask the database again, in case somebody else has written to it.",
-        "screens",
+        SCREENS,
     ),
     Action(
         "command_palette",
@@ -186,7 +249,7 @@ ACTIONS = (
         "actions",
         "All actions",
         "A list of all actions, to be chosen by name.",
-        rank=9,
+        rank=10,
     ),
     Action(
         "quit",
@@ -195,7 +258,7 @@ ACTIONS = (
         "quit",
         "Quit",
         "Leave the program. Nothing needs saving. A plain q does the same outside a line of text.",
-        rank=8,
+        rank=9,
     ),
 )
 
@@ -204,7 +267,9 @@ MOTIONS = (
     Motion("Up, Down", "move in a list; PgUp, PgDn, Home and End move further"),
     Motion("Right, Left", "unfold or fold a part of the tree; on the time rule, step in time"),
     Motion(
-        "Enter", "open what is found; go from the tree into the section; go to a day of the history"
+        "Enter",
+        "open what is found, a value, an option or a location; go from the tree into the section;"
+        " go to a day of the history",
     ),
     Motion(
         "Mouse",
@@ -214,12 +279,12 @@ MOTIONS = (
 
 
 def actions_of(where: str) -> tuple[Action, ...]:
-    """What can be done on a screen ("start" or "object")."""
-    return tuple(one for one in ACTIONS if one.where in (where, "screens", "anywhere"))
+    """What can be done on a screen."""
+    return tuple(one for one in ACTIONS if not one.where or where in one.where)
 
 
-def bindings(where: str) -> list[BindingType]:
-    """Bindings of the actions that belong to exactly this place.
+def bindings(where: str = "") -> list[BindingType]:
+    """Bindings of the actions of a screen, or of those of the app where none is named.
 
     Those of screens come before anything else, so that a key takes effect before the next one
     is looked at, however fast they come. Letters typed into a line stay letters all the same.
@@ -231,14 +296,15 @@ def bindings(where: str) -> list[BindingType]:
             action.name,
             action.label,
             show=False,
-            priority=where != "anywhere" and "escape" not in action.keys,
+            priority=bool(where) and "escape" not in action.keys,
         )
         for action in ACTIONS
-        if action.where == where
+        if (where in action.where if where else not action.where)
     ]
 
 
 def key_line(where: str) -> tuple[Action, ...]:
     """The actions worth a place in the key line of a screen, seven at most."""
-    shown = [action for action in actions_of(where) if action.rank]
-    return tuple(sorted(shown, key=lambda action: action.rank))[:7]
+    ranked = sorted((one for one in actions_of(where) if one.rank), key=lambda one: one.rank)
+    ends = accumulate(len(one.shown) + len(one.label) + 4 for one in ranked)
+    return tuple(one for one, end in zip(ranked, ends, strict=True) if end <= WIDEST)[:7]

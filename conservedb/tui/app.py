@@ -11,7 +11,7 @@ from rich.text import Text
 from textual.app import App
 from textual.screen import Screen
 
-from conservedb.tui.actions import bindings
+from conservedb.tui.actions import SCREENS, bindings
 from conservedb.tui.screens.start import StartScreen
 from conservedb.tui.theme import IN_ANSI, NAME, OWN, THEME
 
@@ -32,7 +32,7 @@ class ConservedbApp(App[None]):
 
     TITLE = "conservedb"
     CSS_PATH = "screens/start.tcss"
-    BINDINGS = bindings("anywhere")
+    BINDINGS = bindings()
     COMMANDS = {_palette}  # noqa: RUF012
 
     def __init__(self, reading: Reading) -> None:
@@ -69,8 +69,9 @@ class ConservedbApp(App[None]):
 
 
 def where(screen: Screen[object]) -> str:
-    """Which set of actions a screen has."""
-    return "start" if isinstance(screen, StartScreen) else "object"
+    """Which set of actions a screen has; a sheet laid over it changes nothing."""
+    names = (getattr(one, "NAME", "") for one in reversed(screen.app.screen_stack))
+    return next((name for name in names if name in SCREENS), StartScreen.NAME)
 
 
 def _keep_account(account: str) -> Path:

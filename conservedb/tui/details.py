@@ -225,6 +225,18 @@ Record = Layer | Fixing | Side | Residue | Warning_ | HistoryRow | ComponentRow
 """What a line of a panel may stand for."""
 
 
+def material_word(record: Record) -> str:
+    """The word by which the material of a record can be asked about; "" where it has none."""
+    match record:
+        case Layer():
+            return record.material or record.material_class
+        case Residue():
+            return record.material or ""
+        case Fixing() | Side() | ComponentRow():
+            return record.material
+    return ""
+
+
 def details_of(record: Record, place: PlaceAnswer | None) -> tuple[str, Iterator[Fact]]:
     """Title and facts of a record."""
     match record:

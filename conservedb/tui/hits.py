@@ -22,13 +22,10 @@ KINDS = (
     ("person", "People"),
     ("source", "Papers and pictures"),
 )
-NO_SCREEN = {
-    "material": "a material has no screen yet; list where it lies with: conservedb uses",
+_NO_SCREEN = {
     "person": "a person has no screen yet; open an object to read who did what",
     "source": "a paper has no screen yet; open an object to read what it says",
 }
-"""What to say to somebody who opens what has no screen."""
-
 NUMBER_WIDTH = 12
 MARK_WIDTH = 5
 
@@ -79,6 +76,11 @@ def items_of(groups: Iterable[Group]) -> tuple[list[Item], dict[str, Hit]]:
             hits[key] = hit
             items.append(Item(key, _drawer(hit)))
     return items, hits
+
+
+def no_screen(hit: Hit) -> str:
+    """What to say to somebody who opens what has no screen."""
+    return _NO_SCREEN.get(hit.kind, "this cannot be opened")
 
 
 def _heading(group: Group, *, first: bool) -> Item:

@@ -20,6 +20,8 @@ if TYPE_CHECKING:
         PlaceAnswer,
         StartAnswer,
     )
+    from conservedb.questions.material_answers import MaterialAnswer
+    from conservedb.questions.removal_answers import RemovalAnswer
 
 
 Answer = TypeVar("Answer")
@@ -56,6 +58,12 @@ class Reading(Protocol):
 
     def history(self, number: str, mark: str) -> HistoryAnswer:
         """The history of an object (`mark` "") or of a part or place of it."""
+
+    def material(self, word: str, on: AsOf) -> MaterialAnswer:
+        """A material or class, and where it lies on a day."""
+
+    def removal(self, number: str, mark: str, layer: str, on: AsOf, band: str) -> RemovalAnswer:
+        """How a layer may come off; `layer` "" is the likeliest, `band` "" the department's."""
 
 
 class Database:
@@ -116,6 +124,18 @@ class Database:
 
         return self._ask(lambda connection: history(connection, number, mark))
 
+    def material(self, word: str, on: AsOf) -> MaterialAnswer:
+        """See `Reading`."""
+        from conservedb.questions.material import material_answer
+
+        return self._ask(lambda connection: material_answer(connection, word, on))
+
+    def removal(self, number: str, mark: str, layer: str, on: AsOf, band: str) -> RemovalAnswer:
+        """See `Reading`."""
+        from conservedb.questions.removal import removal
+
+        return self._ask(lambda connection: removal(connection, number, mark, layer, on, band))
+
     def _ask(self, question: Callable[[Any], Answer]) -> Answer:
         """Put a question to one unchanging state of the file.
 
@@ -146,11 +166,7 @@ class Database:
         with self._opening:
             if self._engine is None:
                 self._engine, upgraded = open_database(self.path)
-                remarks = [surroundings(self.path)]
-                if upgraded is not None:
-                    remarks.append(
-                        "this database was brought up to the version of this program;"
-                        f" a copy of it as it was is {upgraded.backup}"
-                    )
-                self._remarks = tuple(one for one in remarks if one)
+                warning = surroundings(self.path)
+                remarks = upgraded.remarks if upgraded is not None else ()
+                self._remarks = (*((warning,) if warning else ()), *remarks)
             return self._engine

@@ -31,7 +31,10 @@ from conservedb.questions.answers import (
     When,
 )
 from conservedb.questions.asof import as_of
+from conservedb.questions.material_answers import MaterialAnswer
+from conservedb.questions.removal_answers import RemovalAnswer
 from conservedb.tui.reading import Unanswered
+from tests.tui.canned_plans import ACRYLIC, RESINS, removal
 
 NUMBER = "SQ.1902.7"
 TITLE = "The Four Winds, wall fountain"
@@ -205,6 +208,7 @@ class Canned:
             Hit("object", "SQ.1958.77", "", "Dolphin cup", "porcelain"),
             Hit("component", NUMBER, "B12", "dolphin, right", "block"),
             Hit("place", NUMBER, "J14", "basin lip to right dolphin", "joint"),
+            Hit("material", "", "", "acrylic resin B-72", "b72"),
             Hit("person", "", "", "Dorothea Finch", "keeper"),
         )
         folded = text.casefold()
@@ -247,6 +251,17 @@ class Canned:
     def history(self, number: str, mark: str) -> HistoryAnswer:
         events = [one for one in EVENTS if not mark or mark in (*one.places, *one.components)]
         return HistoryAnswer(number, TITLE, mark, "", tuple(events))
+
+    def material(self, word: str, on: AsOf) -> MaterialAnswer:
+        known = {"b72": ACRYLIC, "acetone": ACRYLIC, "resin": RESINS, "acrylic-resin": RESINS}
+        if word not in known:
+            raise Unanswered(str(NoSuch("material or class", word)))
+        return replace(known[word], on=on)
+
+    def removal(self, number: str, mark: str, layer: str, on: AsOf, band: str) -> RemovalAnswer:
+        if mark == "S02":
+            raise Unanswered(str(NoSuch("layer to take off at", mark)))
+        return removal(number, TITLE, mark, layer, on, band)
 
 
 def _on(one: Layer, day: int) -> Layer:

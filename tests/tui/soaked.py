@@ -13,13 +13,16 @@ from conservedb.questions.answers import (
     PlaceAnswer,
     StartAnswer,
 )
+from conservedb.questions.material_answers import MaterialAnswer
+from conservedb.questions.removal_answers import RemovalAnswer
 from tests.tui.canned import Canned
 
 WORDS_OF_OURS = {
     "state", "possible", "side", "sides", "zone", "extent", "result", "origin", "coverage",
     "remains", "by_side", "kind", "edtf", "derived", "on", "mark", "place", "component",
     "other_component", "parent", "bridges", "object", "number", "ref", "followed", "counts",
-    "throughout", "at_some_time", "possibly", "condition", "known_from",
+    "throughout", "at_some_time", "possibly", "condition", "known_from", "layer", "effect",
+    "group", "path", "band", "widest_band", "key", "solvent", "material",
 }  # fmt: skip
 """Fields with a closed list of words, and those by which records are told apart."""
 
@@ -29,21 +32,28 @@ Answer = TypeVar("Answer")
 def soak(value: Answer, text: str) -> Answer:
     """The same answer with `text` in every field of free text, also in those left blank."""
     changed: dict[str, Any] = {}
-    assert is_dataclass(value)
-    for each in fields(value):
-        held = getattr(value, each.name)
-        if each.name in WORDS_OF_OURS and not is_dataclass(held):
-            if isinstance(held, tuple) and held and is_dataclass(held[0]):
-                changed[each.name] = tuple(soak(one, text) for one in held)
+    for name in _names(value):
+        held = getattr(value, name)
+        if _names(held):
+            changed[name] = held if isinstance(held, AsOf) else soak(held, text)
+        elif isinstance(held, tuple) and held and _names(held[0]):
+            changed[name] = tuple(soak(one, text) for one in held)
+        elif name in WORDS_OF_OURS:
+            continue
         elif isinstance(held, str):
-            changed[each.name] = text
-        elif isinstance(held, tuple) and held and is_dataclass(held[0]):
-            changed[each.name] = tuple(soak(one, text) for one in held)
+            changed[name] = text
         elif isinstance(held, tuple) and held and isinstance(held[0], str):
-            changed[each.name] = (text,)
-        elif is_dataclass(held) and not isinstance(held, AsOf):
-            changed[each.name] = soak(held, text)
+            changed[name] = (text,)
+    if isinstance(value, tuple):
+        return value._replace(**changed)  # type: ignore[attr-defined,no-any-return]
     return replace(value, **changed)  # type: ignore[type-var]
+
+
+def _names(value: object) -> tuple[str, ...]:
+    """The fields of a record, none where it is a plain value."""
+    if is_dataclass(value):
+        return tuple(each.name for each in fields(value))
+    return getattr(value, "_fields", ())
 
 
 class Soaked(Canned):
@@ -73,3 +83,9 @@ class Soaked(Canned):
 
     def history(self, number: str, mark: str) -> HistoryAnswer:
         return soak(super().history(number, mark), self.text)
+
+    def material(self, word: str, on: AsOf) -> MaterialAnswer:
+        return soak(super().material(word, on), self.text)
+
+    def removal(self, number: str, mark: str, layer: str, on: AsOf, band: str) -> RemovalAnswer:
+        return soak(super().removal(number, mark, layer, on, band), self.text)

@@ -7,35 +7,42 @@ from collections import Counter
 from collections.abc import Callable
 
 import pytest
+from textual.pilot import Pilot
 from textual.screen import Screen
 
-from conservedb.tui.actions import ACTIONS, MOTIONS, actions_of, key_line
+from conservedb.tui.actions import ACTIONS, MOTIONS, Action, actions_of, key_line
 from conservedb.tui.app import ConservedbApp
 from conservedb.tui.palette import ActionProvider
+from conservedb.tui.screens.material import MaterialScreen
 from conservedb.tui.screens.object import ObjectScreen
+from conservedb.tui.screens.removal import RemovalScreen
 from conservedb.tui.screens.sheet import help_sheet
 from conservedb.tui.screens.start import StartScreen
 from conservedb.tui.widgets.key_line import KeyLine
 from conservedb.tui.widgets.lines import Lines
+from tests.tui.canned import NUMBER
 from tests.tui.conftest import press, screen_text, settle, sitting
 
-OWNERS: dict[str, tuple[type, ...]] = {
-    "anywhere": (ConservedbApp,),
-    "screens": (StartScreen, ObjectScreen),
-    "object": (ObjectScreen,),
-}
+SCREENS = (StartScreen, ObjectScreen, MaterialScreen, RemovalScreen)
+NAMES = [screen.NAME for screen in SCREENS]
+
+
+def owners(action: Action) -> tuple[type, ...]:
+    """Whose method an action is."""
+    here = tuple(screen for screen in SCREENS if screen.NAME in action.where)
+    return here or (ConservedbApp,)
 
 
 def test_each_key_means_one_thing_and_each_action_is_written() -> None:
     keys = Counter(key for action in ACTIONS for key in action.keys)
     assert set(keys.values()) == {1}
     for action in ACTIONS:
-        for owner in OWNERS[action.where]:
+        for owner in owners(action):
             assert callable(getattr(owner, f"action_{action.name}"))
         assert action.help.endswith(".") and action.title and action.label
 
 
-@pytest.mark.parametrize("where", ["start", "object"])
+@pytest.mark.parametrize("where", NAMES)
 def test_the_key_line_is_short(where: str) -> None:
     line = key_line(where)
     assert 0 < len(line) <= 7
@@ -54,18 +61,32 @@ def calls(monkeypatch: pytest.MonkeyPatch) -> list[str]:
     """Names of the actions run, in place of their effects."""
     run: list[str] = []
     for action in ACTIONS:
-        for owner in OWNERS[action.where]:
+        for owner in owners(action):
             monkeypatch.setattr(owner, f"action_{action.name}", recorder(run, action.name))
     return run
 
 
-async def test_every_key_of_the_object_screen(calls: list[str]) -> None:
+@pytest.mark.parametrize("where", NAMES[1:])
+async def test_every_key_of_a_screen(calls: list[str], where: str) -> None:
     async with sitting(mark="J14") as pilot:
-        for action in actions_of("object"):
+        await go_to(pilot, where)
+        for action in actions_of(where):
             for key in action.keys:
                 calls.clear()
                 await pilot.press(key)
                 assert calls == [action.name], f"{key} should be {action.title}"
+
+
+async def go_to(pilot: Pilot[None], where: str) -> None:
+    """From the object to one of the screens beyond it, past the keys under test."""
+    app = pilot.app
+    assert isinstance(app, ConservedbApp)
+    today = app.reading.as_of("")
+    if where == MaterialScreen.NAME:
+        await app.push_screen(MaterialScreen(app.reading, "b72", today))
+    elif where == RemovalScreen.NAME:
+        await app.push_screen(RemovalScreen(app.reading, NUMBER, "J14", "", today))
+    await settle(pilot)
 
 
 async def test_keys_that_work_in_a_line_of_text(calls: list[str]) -> None:
@@ -76,12 +97,14 @@ async def test_keys_that_work_in_a_line_of_text(calls: list[str]) -> None:
         assert calls == ["help", "command_palette", "back", "quit"]
 
 
-async def test_the_palette_offers_and_runs_every_action(calls: list[str]) -> None:
+@pytest.mark.parametrize("where", NAMES[1:])
+async def test_the_palette_offers_and_runs_every_action(calls: list[str], where: str) -> None:
     async with sitting(mark="J14") as pilot:
+        await go_to(pilot, where)
         provider = ActionProvider(pilot.app.screen)
         offered = [hit async for hit in provider.discover()]
-        assert len(offered) == len(actions_of("object"))
-        for action, hit in zip(actions_of("object"), offered, strict=True):
+        assert len(offered) == len(actions_of(where))
+        for action, hit in zip(actions_of(where), offered, strict=True):
             calls.clear()
             hit.command()
             await pilot.pause()
@@ -100,7 +123,7 @@ async def test_a_click_on_the_key_line_uses_the_key(calls: list[str]) -> None:
         assert calls == [action.name for action in key_line("object")]
 
 
-@pytest.mark.parametrize("where", ["start", "object"])
+@pytest.mark.parametrize("where", NAMES)
 async def test_the_help_tells_every_action_and_motion(where: str) -> None:
     async with sitting(size=(120, 60)) as pilot:
         pilot.app.push_screen(help_sheet(where))

@@ -124,14 +124,14 @@ async def walk(*keys: str, look: str = "") -> list[str]:
 
 
 async def test_without_colour_every_screen_reads_the_same(monkeypatch: pytest.MonkeyPatch) -> None:
-    keys = ("tab", "g", "l", "escape")
+    keys = ("tab", "g", "l", "escape", "o", "down", "down", "down", "m")
     coloured = await walk(*keys)
     monkeypatch.setenv("NO_COLOR", "1")
     assert await walk(*keys) == coloured
 
 
 async def test_in_the_palette_of_the_terminal_screens_read_the_same() -> None:
-    keys = ("tab", "left_square_bracket")
+    keys = ("tab", "left_square_bracket", "o", "down", "down", "down", "m")
     own = await walk(*keys)
     for look in ("ansi-dark", "ansi-light"):
         assert await walk(*keys, look=look) == own

@@ -21,7 +21,9 @@ from textual.widgets import Static
 
 from conservedb.questions.display import show
 from conservedb.tui.app import ConservedbApp
+from conservedb.tui.screens.material import MaterialScreen
 from conservedb.tui.screens.object import ObjectScreen
+from conservedb.tui.screens.removal import RemovalScreen
 from conservedb.tui.text import LONGEST_LINE, plain, prose
 from conservedb.tui.widgets.lines import Lines
 from tests.nasty import NASTY
@@ -89,12 +91,38 @@ async def walk_through(text: str) -> None:
         assert unbroken(show(text)) in written(pilot.app.screen.query(Lines))
         await pilot.click("#sheet", offset=(20, 4))
         await press(pilot, "escape")
+        await beyond(pilot, text)
         for where in ("#summary", "#section", "#history", "#parts", "#heading"):
             await pilot.click(where, offset=(8, 0))
             await press(pilot)
             if len(pilot.app.screen_stack) > 2:  # a click on the line under the cursor opens it
                 await press(pilot, "escape")
         assert pilot.app.is_running
+
+
+async def beyond(pilot: Pilot[None], text: str) -> None:
+    """The material and the plans for removal, with all that is laid over them; and back."""
+    app = pilot.app
+    assert isinstance(app, ConservedbApp)
+    today, depth = app.reading.as_of(""), len(app.screen_stack)
+    material = MaterialScreen(app.reading, "b72", today)
+    removal = RemovalScreen(app.reading, "SQ.1902.7", "J14", "", today)
+    ways = (
+        (material, (("f",), ("tab", "down", "f"))),
+        (MaterialScreen(app.reading, "resin", today), ()),
+        (removal, (("f",), ("c",), ("i",))),
+        (RemovalScreen(app.reading, "SQ.1902.7", "J14", "L14b", today), ()),
+    )
+    for screen, sheets in ways:
+        await app.push_screen(screen)
+        await press(pilot, "end", "pagedown", "home")
+        check(pilot, text)
+        for keys in sheets:
+            await press(pilot, *keys)
+            check(pilot, text)
+            await press(pilot, "escape")
+        await press(pilot, "escape")
+    assert len(app.screen_stack) == depth
 
 
 async def visit(pilot: Pilot[None], mark: str) -> None:

@@ -9,12 +9,13 @@ from textual.containers import Horizontal, Vertical
 from textual.events import DescendantFocus
 
 from conservedb.dates import is_known, iso
-from conservedb.questions.answers import Hit
+from conservedb.questions.answers import Hit, Layer
 from conservedb.tui import details
 from conservedb.tui.actions import bindings
-from conservedb.tui.hits import NO_SCREEN
+from conservedb.tui.hits import no_screen
 from conservedb.tui.screens.find import FindSheet
 from conservedb.tui.screens.looking import Looking
+from conservedb.tui.screens.opening import screen_of
 from conservedb.tui.screens.sheet import FactSheet, legend_sheet
 from conservedb.tui.text import plain
 from conservedb.tui.widgets.aside import Aside
@@ -35,10 +36,10 @@ WIDE = 116  # cells from which history and details stand side by side
 class ObjectScreen(Looking):
     """Everything about one object on one day."""
 
+    NAME = "object"
     CSS_PATH = "object.tcss"
     BINDINGS = [  # noqa: RUF012
-        *bindings("screens"),
-        *bindings("object"),
+        *bindings(NAME),
         Binding("tab", "panel(1)", show=False, priority=True),
         Binding("shift+tab", "panel(-1)", show=False, priority=True),
     ]
@@ -57,7 +58,7 @@ class ObjectScreen(Looking):
             yield Aside()
         yield TimeRule()
         yield DayLine()
-        yield KeyLine("object")
+        yield KeyLine(self.NAME)
 
     def on_mount(self) -> None:
         """Ask for today."""
@@ -166,6 +167,29 @@ class ObjectScreen(Looking):
         else:
             self.app.push_screen(FactSheet(aside.title, [aside.facts]))
 
+    def action_removal(self) -> None:
+        """How the layer under the cursor may come off; without one, the likeliest here."""
+        if self.place is None or self.on is None:
+            self.tell("choose a location first: what lies there may come off")
+            return
+        from conservedb.tui.screens.removal import RemovalScreen
+
+        band = self.query_one(Section).band
+        layer = band.ref if isinstance(band, Layer) else ""
+        where = (self.number, self.place.place, layer)
+        self.app.push_screen(RemovalScreen(self.reading, *where, self.on))
+
+    def action_material(self) -> None:
+        """How the material under the cursor behaves."""
+        record = self._record()
+        word = details.material_word(record) if record is not None else ""
+        if not word:
+            self.tell("no material is on record for this line")
+            return
+        from conservedb.tui.screens.material import MaterialScreen
+
+        self.app.push_screen(MaterialScreen(self.reading, word, self.on))
+
     def action_fold(self) -> None:
         """Unfold or fold the whole tree."""
         self.query_one(Parts).fold_all()
@@ -191,8 +215,10 @@ class ObjectScreen(Looking):
             self._focus_panel("#parts")
         elif hit.object:
             self.app.switch_screen(ObjectScreen(self.reading, hit.object, hit.mark))
+        elif (screen := screen_of(self.reading, hit, self.on)) is not None:
+            self.app.push_screen(screen)
         else:
-            self.tell(NO_SCREEN.get(hit.kind, "this cannot be opened"))
+            self.tell(no_screen(hit))
 
     def _step(self, by: int, end: str) -> None:
         day = self.query_one(TimeRule).next_tick(by, own=True)

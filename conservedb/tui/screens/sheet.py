@@ -12,7 +12,9 @@ from textual.screen import ModalScreen
 
 from conservedb.tui.actions import MOTIONS, actions_of
 from conservedb.tui.details import Fact
+from conservedb.tui.effects import SIGNS
 from conservedb.tui.hatching import LEGEND, drawn, hatch_of
+from conservedb.tui.removal_drawing import TARGET, THROUGH
 from conservedb.tui.text import STRONG, joined, plain, styled
 from conservedb.tui.widgets.facts import Facts
 from conservedb.tui.widgets.lines import Lines, line_item
@@ -95,5 +97,10 @@ def legend_sheet() -> Sheet:
         Content(""),
         styled("Numbers in the tree", STRONG),
         styled("3, 1?  three layers in place, and one not established"),
+        Content(""),
+        styled("In a plan for removal", STRONG),
+        plain(f"{TARGET} the layer to come off     {THROUGH} the barrier it is released through"),
+        plain(",  ".join(f"{sign} {effect}" for effect, sign in SIGNS.items() if sign != "?")),
+        styled("?  undecided, not told, or tested for less than this"),
     ]
     return Sheet("Legend", lines)

@@ -10,7 +10,7 @@ from textual.widgets import Static
 
 from conservedb.tui.actions import bindings
 from conservedb.tui.asking import Asking
-from conservedb.tui.hits import NO_SCREEN, start_groups
+from conservedb.tui.hits import no_screen, start_groups
 from conservedb.tui.text import QUIET, STRONG, joined, plain, styled, two_ends
 from conservedb.tui.widgets.find_panel import FindPanel
 from conservedb.tui.widgets.key_line import KeyLine
@@ -25,7 +25,8 @@ WIDEST = 112  # as in the style sheet
 class StartScreen(Asking[None]):
     """Painted before the database is opened; filled when the answers come."""
 
-    BINDINGS = bindings("screens")
+    NAME = "start"
+    BINDINGS = bindings(NAME)
     AUTO_FOCUS = "#find-line"
 
     def __init__(self, reading: Reading) -> None:
@@ -38,7 +39,7 @@ class StartScreen(Asking[None]):
         yield Static(id="masthead")
         yield Static(id="notice")
         yield FindPanel(self.reading)
-        yield KeyLine("start")
+        yield KeyLine(self.NAME)
 
     def on_mount(self) -> None:
         """Paint first, ask afterwards."""
@@ -74,13 +75,13 @@ class StartScreen(Asking[None]):
 
     @on(FindPanel.Opened)
     def _open(self, event: FindPanel.Opened) -> None:
-        hit = event.hit
-        if not hit.object:
-            self.tell(NO_SCREEN.get(hit.kind, "this cannot be opened"))
-            return
-        from conservedb.tui.screens.object import ObjectScreen
+        from conservedb.tui.screens.opening import screen_of
 
-        self.app.push_screen(ObjectScreen(self.reading, hit.object, hit.mark))
+        screen = screen_of(self.reading, event.hit)
+        if screen is None:
+            self.tell(no_screen(event.hit))
+        else:
+            self.app.push_screen(screen)
 
     def _show_start(self, answer: StartAnswer) -> None:
         self._counts = ", ".join(f"{number} {what}" for what, number in answer.counts.items())

@@ -36,7 +36,10 @@ class Heading(Widget):
             return joined((plain(self.number, STRONG), styled("reading ...", QUIET)), "  ")
         title = joined((plain(self.answer.number, STRONG), plain(self.answer.title, STRONG)), "  ")
         return Content("\n").join(
-            (two_ends(title, _day(self.answer.on, is_today=self.is_today), width), self._second())
+            (
+                two_ends(title, day_sign(self.answer.on, is_today=self.is_today), width),
+                self._second(),
+            )
         )
 
     def _second(self) -> Content:
@@ -52,7 +55,8 @@ class Heading(Widget):
         return two_ends(left, right.truncate(max(width - 30, 10), ellipsis=True), width)
 
 
-def _day(on: AsOf, *, is_today: bool) -> Content:
+def day_sign(on: AsOf, *, is_today: bool) -> Content:
+    """The day that is shown; a day in the past is set off."""
     words = wording.as_of_words(on)
     if is_today:
         return plain(f"today, {words}", QUIET)

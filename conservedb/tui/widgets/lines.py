@@ -187,7 +187,7 @@ class Lines(ScrollView, can_focus=True):
     def render_line(self, y: int) -> Strip:
         """One line of the view."""
         line, width = y + self.scroll_offset.y, self.room
-        if line >= self._starts[-1]:
+        if line >= self._starts[-1] or width < 1:
             return Strip.blank(width, self.rich_style)
         index = self._index_at(line)
         item, here = self.items[index], index == self.cursor

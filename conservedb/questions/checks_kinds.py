@@ -1,0 +1,66 @@
+"""Materials and classes as the rules look at them: with what those known by class may be."""
+
+from __future__ import annotations
+
+from functools import cached_property
+
+from sqlalchemy import Connection
+
+from conservedb.knowledge.behaviour import Matter
+from conservedb.knowledge.rule_kinds import NITRATE, SOFT_METAL, as_any_of, with_soft_metal
+from conservedb.questions.behaviour import Materials
+from conservedb.questions.behaviour_records import CLASSES
+
+STATEMENTS = (CLASSES,)
+
+
+class Kinds:
+    """Every material and class of one database, each made when asked for."""
+
+    def __init__(self, connection: Connection, known: Materials) -> None:
+        self._known = known
+        self._classes = {row.id: row for row in CLASSES.all(connection)}
+        self._of: dict[int, Matter] = {}
+        self._of_class: dict[int, Matter] = {}
+
+    def of(self, material_id: int) -> Matter:
+        """A material by the id of its record."""
+        if material_id not in self._of:
+            self._of[material_id] = with_soft_metal(
+                self._known.of(material_id), self._known.class_path(material_id)
+            )
+        return self._of[material_id]
+
+    def of_class(self, class_id: int) -> Matter:
+        """A class by the id of its record: with what any of its materials may be, as not known."""
+        if class_id not in self._of_class:
+            path = self.path(class_id)
+            found = with_soft_metal(self._known.of_class(class_id), path)
+            within = [
+                one for one, above in (*self._materials, *self._subclasses) if path[0] in above
+            ]
+            # A class below that of nitrate may be nitrate too: it burns, so that is said.
+            around = [one for one, above in self._materials if above[:1] and above[0] in path]
+            found = as_any_of(found, within, SOFT_METAL)
+            self._of_class[class_id] = as_any_of(found, [*within, *around], NITRATE)
+        return self._of_class[class_id]
+
+    def path(self, class_id: int) -> tuple[str, ...]:
+        """The keys of a class and of those above it, nearest first."""
+        path: list[int] = []
+        at: int | None = class_id
+        while at is not None and at not in path:
+            path.append(at)
+            at = self._classes[at].parent_id
+        return tuple(self._classes[one].key for one in path)
+
+    @cached_property
+    def _materials(self) -> list[tuple[Matter, tuple[str, ...]]]:
+        """Every material with the keys of its classes."""
+        return [(self.of(one), self._known.class_path(one)) for one in self._known.ids()]
+
+    @cached_property
+    def _subclasses(self) -> list[tuple[Matter, tuple[str, ...]]]:
+        """Every class, as it is recorded, with the keys of those above it."""
+        paths = [(one, self.path(one)) for one in self._classes]
+        return [(with_soft_metal(self._known.of_class(one), path), path[1:]) for one, path in paths]

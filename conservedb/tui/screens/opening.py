@@ -1,0 +1,28 @@
+"""Which screen shows what was found."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from textual.screen import Screen
+
+if TYPE_CHECKING:
+    from conservedb.questions.answers import AsOf, Hit
+    from conservedb.tui.reading import Reading
+
+
+def screen_of(reading: Reading, hit: Hit, on: AsOf | None = None) -> Screen[None] | None:
+    """The screen of an object, part, location or material; None for what has none.
+
+    Args:
+        on: the day on which a material is to be shown; today by default.
+    """
+    if hit.object:
+        from conservedb.tui.screens.object import ObjectScreen
+
+        return ObjectScreen(reading, hit.object, hit.mark)
+    if hit.kind == "material":
+        from conservedb.tui.screens.material import MaterialScreen
+
+        return MaterialScreen(reading, hit.detail, on)
+    return None
