@@ -8,7 +8,8 @@ JSON for one object, a place of it, or a planned step, in the shapes of `json_sh
  "overdue": refs of acceptances whose day of review has passed; their findings stand again,
  "rules": keys of the rules that judged,
  "silent": [{"rule", "reason"}] for rules that did not judge,
- "notes": settings that could not be read, "cautions": list of sentences}
+ "notes": settings that could not be read, "cautions": list of sentences,
+ "see": the command that says what a planned solvent does to the layers there, "" for others}
 
 FINDING: {"rule", "title", "severity" (block, warn, inform), "judges" (safety, conduct),
  "outcome" (broken, cannot tell), "certain": true or false, "sentence", "missing": facts not
@@ -27,6 +28,7 @@ No finding ever says that something is right.
 
 from __future__ import annotations
 
+from math import isfinite
 from typing import TYPE_CHECKING
 
 import click
@@ -48,13 +50,23 @@ if TYPE_CHECKING:
 FORMS = ("free", "swab", "gel", "poultice", "vapour", "bath")
 
 
+def _finite(_: click.Context, __: click.Parameter, value: float | None) -> float | None:
+    if value is not None and not isfinite(value):
+        raise click.BadParameter(f"{value:g} is no number that can be meant; write one such as 60.")
+    return value
+
+
 @click.command("check")
 @click.argument("number", required=False)
 @click.argument("place", required=False)
 @click.option("--step", metavar="AGENT", help="Judge a planned step at PLACE: key or name of it.")
 @click.option("--form", type=click.Choice(FORMS), help="How the agent of the step is brought.")
-@click.option("--temperature", type=float, metavar="C", help="How hot the step gets.")
-@click.option("--dwell", type=float, metavar="MINUTES", help="How long the step takes.")
+@click.option(
+    "--temperature", type=float, callback=_finite, metavar="C", help="How hot the step gets."
+)
+@click.option(
+    "--dwell", type=float, callback=_finite, metavar="MINUTES", help="How long the step takes."
+)
 @on_option
 @shared_options
 @click.pass_obj
@@ -136,7 +148,17 @@ def check_lines(answer: CheckAnswer) -> Lines:
     for source in _sources(answer.findings):
         lines.add("source", source)
     _add_end(lines, answer.silent, answer.notes)
+    lines.add("what a solvent does to the layers here", see(answer))
     return lines
+
+
+def see(answer: CheckAnswer) -> str:
+    """The command to ask next about a planned solvent, "" about anything else."""
+    if not answer.solvent:
+        return ""
+    from shlex import join
+
+    return join(("conservedb", "reverse", answer.object, answer.place))
 
 
 def _sources(findings: Iterable[Judgement]) -> list[str]:

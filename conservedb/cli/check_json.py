@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from conservedb.cli import json_shapes as shape
+from conservedb.cli.check import see
 from conservedb.cli.json_shapes import Json
 from conservedb.knowledge.rule_case import Finding
 from conservedb.knowledge.rules import Rule
@@ -34,6 +35,7 @@ def check_json(answer: CheckAnswer) -> Json:
         "silent": [{"rule": key, "reason": reason} for key, reason in answer.silent],
         "notes": list(answer.notes),
         "cautions": list(CAUTIONS),
+        "see": see(answer),
     }
 
 

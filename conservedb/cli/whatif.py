@@ -9,7 +9,9 @@ JSON, in the shapes of `json_shapes`:
    zero where it is passed, "softens_from_c", "lowered": true where solvent may remain,
    "figures": each in words, "sources": of these in full, "certain"}]}],
  "counts": {"joints", "objects", "layers"},
- "cannot_tell": {"by_material": [{"material": name, "layers"}], "class_only", "unidentified"},
+ "cannot_tell": {"by_material": [{"material": name, "layers"}], "class_only", "unidentified",
+   "soft_metal": [{"material": name, "layers"}] in loaded joints, of lead or tin, which creep
+   under load at room temperature},
  "not_creeping": layers of no known figure that are mineral or metal, or recorded as not creeping,
  "notes", "cautions": lists of sentences}
 
@@ -32,10 +34,26 @@ if TYPE_CHECKING:
     from conservedb.questions.whatif_answers import WhatIfAnswer, WhatIfLayer
 
 
+def _sensible(_: click.Context, __: click.Parameter, value: float) -> float:
+    """Colder or hotter than any room is a slip, and so is what is no number."""
+    from conservedb.questions.whatif_answers import LEAST_C, MOST_C
+
+    if not LEAST_C <= value <= MOST_C:
+        raise click.BadParameter(
+            f"{value:g} is no temperature of a room; write one from {LEAST_C:g} to {MOST_C:g} C."
+        )
+    return value
+
+
 @click.command("whatif")
 @click.argument("number", required=False)
 @click.option(
-    "--temperature", type=float, required=True, metavar="C", help="How warm it gets, in C."
+    "--temperature",
+    type=float,
+    required=True,
+    callback=_sensible,
+    metavar="C",
+    help="How warm it gets, in C.",
 )
 @on_option
 @shared_options
@@ -83,6 +101,9 @@ def whatif_json(answer: WhatIfAnswer) -> Json:
             ],
             "class_only": answer.class_only,
             "unidentified": answer.unidentified,
+            "soft_metal": [
+                {"material": name, "layers": number} for name, number in answer.soft_metal
+            ],
         },
         "not_creeping": answer.not_creeping,
         "notes": list(answer.notes),
@@ -139,20 +160,30 @@ def whatif_lines(answer: WhatIfAnswer) -> Lines:
     for rows in answer.by_joint():
         _add_joint(lines, answer, rows)
     lines.gap()
-    for name, number in answer.without_figure:
-        lines.add("cannot tell", name, f"{counted(number, 'layer')}: no softening figure recorded")
-    lines.add(
-        "cannot tell", f"{counted(answer.class_only, 'layer')} known by class of material only"
-    )
-    lines.add("cannot tell", f"{counted(answer.unidentified, 'layer')} not identified")
-    lines.add(
-        "not creeping under load", f"{counted(answer.not_creeping, 'layer')} of mineral or metal"
-    )
+    _add_not_told(lines, answer)
     for source in _sources(answer):
         lines.add("source", source)
     for words in (*(("note", note) for note in answer.notes), *(("caution", c) for c in CAUTIONS)):
         lines.add(*words)
     return lines
+
+
+def _add_not_told(lines: Lines, answer: WhatIfAnswer) -> None:
+    """What cannot be told, and what does not creep; nothing is said of no layers."""
+    from conservedb.questions.wording import counted
+
+    for name, number in answer.soft_metal:
+        creeps = "creeps under load at room temperature, how far is not recorded"
+        lines.add("cannot tell", name, f"{counted(number, 'layer')} in loaded joints: {creeps}")
+    for name, number in answer.without_figure:
+        lines.add("cannot tell", name, f"{counted(number, 'layer')}: no softening figure recorded")
+    for label, number, words in (
+        ("cannot tell", answer.class_only, "known by class of material only"),
+        ("cannot tell", answer.unidentified, "not identified"),
+        ("not creeping under load", answer.not_creeping, "of mineral or metal"),
+    ):
+        if number:
+            lines.add(label, f"{counted(number, 'layer')} {words}")
 
 
 def _sources(answer: WhatIfAnswer) -> list[str]:

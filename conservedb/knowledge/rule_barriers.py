@@ -11,6 +11,7 @@ from collections import defaultdict
 from collections.abc import Iterator
 from typing import NamedTuple
 
+from conservedb.knowledge.rule_barrier_faults import Fault, faults
 from conservedb.knowledge.rule_case import Case, Finding, KnownLayer, KnownPart, KnownPlace
 from conservedb.knowledge.rule_words import (
     bracketed,
@@ -30,7 +31,7 @@ COVERING = ("adhesive", "fill", "bedding", "grout", "mortar", "setting", "pointi
 _NEVER_ORIGINAL = ("restoration", "replacement", "fixing", "mount")
 _WITHIN = ("consolidant", "fill", "inpainting", "toning", "coating", "varnish", "wax", *BARRIERS)
 """Roles under which a barrier is no use or is asked for by a rule of its own."""
-_IN_PART = ("part", "spots")
+_BARRIER_UNKNOWN = ("whether there was a barrier",)
 _BARE = "cross-linked-without-barrier"
 
 
@@ -53,25 +54,27 @@ def _bare_sides(case: Case, place: KnownPlace, layer: KnownLayer) -> Iterator[Fi
         return
     sides = bare_sides(case, place, layer)
     for recorded in (True, False):
-        those = [side for side in sides if side.recorded is recorded]
+        those = [side for side in sides if (not side.unknown) is recorded]
         if those:
             yield _without(place, layer, those)
 
 
 class Bare(NamedTuple):
-    """A side on which a layer lies on the bare body: why it counts as bare, and by what record."""
+    """A side on which a layer lies, or may lie, on the bare body, and why it counts as bare.
+
+    `unknown` are the facts that are not recorded; none where it is bare by the record.
+    """
 
     part: KnownPart
     why: str
-    recorded: bool
+    unknown: tuple[str, ...] = ()
     barriers: tuple[KnownLayer, ...] = ()
 
     @property
     def missing(self) -> list[str]:
-        """What is not recorded."""
+        """What is not recorded, of the body or of the barrier."""
         porous = self.part.matter is not None and self.part.matter.has("porous")
-        missing = [] if porous else [f"whether {part_words(self.part)} is porous"]
-        return missing if self.recorded else [*missing, "whether there was a barrier"]
+        return [*([] if porous else [f"whether {part_words(self.part)} is porous"]), *self.unknown]
 
 
 def bare_sides(case: Case, place: KnownPlace, layer: KnownLayer) -> list[Bare]:
@@ -88,19 +91,43 @@ def _bare(place: KnownPlace, layer: KnownLayer, side: str, part: KnownPart) -> B
     on = f" on side {side}" if side else ""
     under = [one for one in place.layers if is_under(one, layer, side)]
     there = [one for one in under if one.there == "certain"]
-    if any(one.coverage not in _IN_PART for one in there):
-        return None
     if there:
-        why = f"{layer_words(there[0])} is recorded as covering {there[0].coverage} only{on}"
-        return Bare(part, why, True, tuple(there))
+        return _through(there, layer, side, part)
     possible = [one for one in under if one.there == "possible"]
     if possible:
-        return Bare(part, f"{layer_words(possible[0])}{on}", False, tuple(possible))
+        return Bare(part, f"{layer_words(possible[0])}{on}", _BARRIER_UNKNOWN, tuple(possible))
     if under:
-        return Bare(part, f"{listed(map(_gone_words, under))}{on}", True, tuple(under))
+        return Bare(part, f"{listed(map(_gone_words, under))}{on}", (), tuple(under))
     if place.no_barrier:
-        return Bare(part, f"the barrier is recorded as none ({place.no_barrier})", True)
-    return Bare(part, f"no barrier is on record{on}", False)
+        return Bare(part, f"the barrier is recorded as none ({place.no_barrier})")
+    late = [
+        one
+        for one in place.present
+        if one.role in BARRIERS and _is_later(one, layer) and one.side in ("", side)
+    ]
+    if late:
+        why = f"{listed(map(layer_words, late))} {'was' if len(late) == 1 else 'were'} laid later"
+        return Bare(part, f"{why}; no barrier is on record{on}", _BARRIER_UNKNOWN, tuple(late))
+    return Bare(part, f"no barrier is on record{on}", _BARRIER_UNKNOWN)
+
+
+def _through(there: list[KnownLayer], layer: KnownLayer, side: str, part: KnownPart) -> Bare | None:
+    """What the barriers that are certainly there leave bare; None where one of them is sound."""
+    doubtful: list[tuple[KnownLayer, list[Fault]]] = []
+    useless: list[tuple[KnownLayer, list[Fault]]] = []
+    for one in there:
+        found = faults(one, layer, side)
+        if not found:
+            return None
+        (doubtful if all(fault.unknown for fault in found) else useless).append((one, found))
+    counted = doubtful or [
+        (one, [fault for fault in found if not fault.unknown]) for one, found in useless
+    ]
+    why = listed(f"{layer_words(one)}, {listed(f.why for f in found)}," for one, found in counted)
+    unknown = dict.fromkeys(fault.unknown for _, found in counted for fault in found)
+    barriers = tuple(one for one, _ in counted)
+    on = f" on side {side}" if side else ""
+    return Bare(part, f"{why} lies between them{on}", tuple(u for u in unknown if u), barriers)
 
 
 def _without(place: KnownPlace, layer: KnownLayer, sides: list[Bare]) -> Finding:
@@ -138,7 +165,7 @@ def is_under(barrier: KnownLayer, layer: KnownLayer, side: str) -> bool:
     """Whether it is a barrier laid before the layer, on that side as far as is recorded."""
     if barrier.role not in BARRIERS or barrier is layer:
         return False
-    if barrier.came[0] > layer.came[1] or barrier.went[1] <= layer.came[0]:
+    if _is_later(barrier, layer) or barrier.went[1] <= layer.came[0]:
         return False
     if barrier.zone and layer.zone and barrier.zone != layer.zone:
         return False
@@ -147,6 +174,11 @@ def is_under(barrier: KnownLayer, layer: KnownLayer, side: str) -> bool:
     if barrier.stack is None or layer.stack is None:
         return True
     return barrier.stack > layer.stack if side == "B" else barrier.stack < layer.stack
+
+
+def _is_later(barrier: KnownLayer, layer: KnownLayer) -> bool:
+    """Whether it was certainly laid after the layer."""
+    return barrier.came[0] > layer.came[1]
 
 
 def _gone_words(barrier: KnownLayer) -> str:

@@ -15,28 +15,11 @@ from typing import NamedTuple
 from conservedb.dates import NEVER, UNKNOWN_END, UNKNOWN_START, Found
 from conservedb.knowledge.behaviour import Matter
 from conservedb.knowledge.joints import JointEvent
+from conservedb.knowledge.settled import Settled
 
 UNDATED = Found("", "", UNKNOWN_START, UNKNOWN_END, 0, "blank")
 BROKEN, CANNOT_TELL = "broken", "cannot tell"
 _UNSURE = ("inferred", "unknown")
-
-
-class Settled(NamedTuple):
-    """What the department has settled for the rules.
-
-    Attributes:
-        creep_margin: degrees below softening from which a loaded joint may creep.
-        hold_months: how long a film is held to keep some of its solvent.
-        depression: degrees by which solvent that remains lowers a glass transition.
-        nitrate_years: age from which a joint of cellulose nitrate is to be looked at.
-        conduct_from: the day from which the conduct of work is judged; None: not at all.
-    """
-
-    creep_margin: float = 15.0
-    hold_months: float = 12.0
-    depression: float = 30.0
-    nitrate_years: float = 30.0
-    conduct_from: int | None = None
 
 
 _SHIPPED = Settled()
@@ -76,6 +59,14 @@ class Dated(NamedTuple):
     ref: str
     earliest: int
     latest: int
+
+
+class Support(NamedTuple):
+    """A support put in by an intervention; `mark` is the place or part it is recorded for."""
+
+    ref: str
+    date: Found
+    mark: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -160,7 +151,7 @@ class KnownPlace:
         condition: the conditions possible on the day, for a joint.
         fixings: marks of the components that cross it.
         no_barrier: who says that there is no barrier, "" where nobody does.
-        supported: refs of interventions of the kind "support", with their first and last day.
+        supported: supports recorded for it, for what bears it, and for other places of that.
         kept: where its object, or a part of it that is kept apart, is on the day.
         apart: whether its sides are kept in different places, so that it carries nothing.
     """
@@ -176,7 +167,7 @@ class KnownPlace:
     condition: tuple[str, ...] = ()
     fixings: tuple[str, ...] = ()
     no_barrier: str = ""
-    supported: tuple[Dated, ...] = ()
+    supported: tuple[Support, ...] = ()
     photographs: tuple[Dated, ...] = ()
     climates: tuple[Climate, ...] = ()
     kept: str = ""

@@ -7,14 +7,17 @@ after it.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from typing import NamedTuple
 
 from conservedb.knowledge.joints import PARTINGS, JointEvent
 from conservedb.knowledge.rule_case import Case, Dated, Finding, KnownPlace, KnownUse, Step
-from conservedb.knowledge.rule_steps import step_words
+from conservedb.knowledge.rule_step_words import step_words
 from conservedb.knowledge.rule_words import dated, day_words, listed, load_words
 
 _RESTLESS = ("moving", "failed")
 _FOUND = {"moving": "moves", "failed": "has failed"}
+_SINCE = {"closed": "the closing", "moving": "it was found moving", "failed": "it failed"}
+_NONE = "no support is on record"
 _DISSOLVING = ("clean", "take apart", "remove earlier work", "integrate", "other")
 
 
@@ -70,40 +73,87 @@ def _surely_between(photograph: Dated, since: int | None, until: int) -> bool:
 # -- support ------------------------------------------------------------------------------
 
 
+class _Put(NamedTuple):
+    """A support as it is recorded; `sure` where it and its date are."""
+
+    words: str
+    mark: str
+    came: tuple[int, int]
+    sure: bool
+
+
 def loaded_without_support_record(case: Case) -> Iterator[Finding]:
     """A loaded joint that moves, has failed, or is to be worked on, with no support recorded."""
     for place in case.joints:
         if not place.loaded:
             continue
         if case.step is not None:
-            if case.step.place == place.mark and not _supported(place, None):
-                yield _planned(place, step_words(case.step, case.step.temperature_c))
+            if case.step.place == place.mark:
+                yield from _planned(case, place, step_words(case.step, case.step.temperature_c))
             continue
         restless = [word for word in place.condition if word in _RESTLESS]
-        since = max((e.when.earliest for e in place.events if e.kind in _RESTLESS), default=None)
-        if restless and not _supported(place, since):
-            yield _unsupported(place, restless)
+        if restless:
+            yield from _unsupported(case, place, restless)
 
 
-def _supported(place: KnownPlace, since: int | None) -> bool:
-    temporary = any(layer.role == "temporary support" for layer in place.present)
-    return temporary or any(since is None or one.latest >= since for one in place.supported)
-
-
-def _unsupported(place: KnownPlace, restless: Sequence[str]) -> Finding:
+def _unsupported(case: Case, place: KnownPlace, restless: Sequence[str]) -> Iterator[Finding]:
     sure = place.condition == tuple(restless)
     found = listed([_FOUND[word] for word in restless], "or")
     found = found if sure else f"may be so that it {found}"
-    sentence = f"{place.mark}: {found}; {load_words(place)}; no support is on record since."
-    return _support(place, sentence, sure)
+    why = _no_support(case, place)
+    if why:
+        why = "no support is on record since" if why == _NONE else why
+        yield _support(place, f"{place.mark}: {found}; {load_words(place)}; {why}.", sure)
 
 
-def _planned(place: KnownPlace, step: str) -> Finding:
-    sentence = (
-        f"{place.mark}: {step} is planned at a joint that may open; {load_words(place)}; no"
-        " support is on record. A joint that lets go falls."
-    )
-    return _support(place, sentence, True)
+def _planned(case: Case, place: KnownPlace, step: str) -> Iterator[Finding]:
+    why = _no_support(case, place)
+    if why:
+        sentence = (
+            f"{place.mark}: {step} is planned at a joint that may open; {load_words(place)}; {why}."
+            " A joint that lets go falls."
+        )
+        yield _support(place, sentence, True)
+
+
+def _no_support(case: Case, place: KnownPlace) -> str:
+    """Why no support is held to stand at a place; "" where one was certainly put in since."""
+    put = [one for one in _put(place) if one.came[0] <= case.day]
+    doubts = [_doubt(case, place, one) for one in put]
+    if "" in doubts:
+        return ""
+    return f"support is recorded {listed(doubts)}: not known to stand" if doubts else _NONE
+
+
+def _put(place: KnownPlace) -> Iterator[_Put]:
+    for one in place.supported:
+        days = (one.date.earliest, one.date.latest)
+        yield _Put(f"{one.ref}, {dated(one.date)}", one.mark, days, not one.date.flags)
+    for layer in place.present:
+        if layer.role == "temporary support":
+            sure = layer.there == "certain" and not layer.reduced
+            yield _Put(f"{layer.ref}, {dated(layer.date)}", place.mark, layer.came, sure)
+
+
+def _doubt(case: Case, place: KnownPlace, put: _Put) -> str:
+    """Why a support is not known to stand at a place, "" where by the record it does.
+
+    What was put in before a joint was last closed, or found restless, may have been taken out.
+    """
+    if put.mark != place.mark:
+        another = "another place, " if put.mark in case.places else ""
+        return f"for {another}{put.mark} ({put.words})"
+    events = [one for one in place.events if one.kind != "opened" and one.when.earliest <= case.day]
+    if not events or (case.step is not None and "closed" not in {one.kind for one in events}):
+        return f"with no closing on record ({put.words})"
+    last = max(events, key=lambda one: one.when.latest)
+    what = _SINCE.get(last.kind, "what happened there last")
+    if put.came[1] < last.when.earliest:
+        return f"before {what} ({put.words})"
+    sure = put.sure and not any(one.when.flags for one in events)
+    if sure and last.when.latest <= put.came[0] and put.came[1] <= case.day:
+        return ""
+    return f"but not certainly there since {what} ({put.words})"
 
 
 def _support(place: KnownPlace, sentence: str, sure: bool) -> Finding:

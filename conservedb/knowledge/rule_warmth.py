@@ -18,9 +18,9 @@ from conservedb.knowledge.rule_case import (
     Finding,
     KnownLayer,
     KnownPlace,
-    Settled,
     most_load,
 )
+from conservedb.knowledge.rule_kinds import SOFT_METAL, may_be
 from conservedb.knowledge.rule_words import (
     DAYS_A_MONTH,
     bracketed,
@@ -28,10 +28,21 @@ from conservedb.knowledge.rule_words import (
     listed,
     load_words,
 )
+from conservedb.knowledge.settled import Settled
 from conservedb.knowledge.warming import Softens, softens
 
 SOFTENS, MAY_CREEP = "softens", "may creep"
-CARRYING = ("", "adhesive", "barrier", "bedding", "grout", "mortar", "setting", "solder")
+CARRYING = (
+    "",
+    "adhesive",
+    "barrier",
+    "bedding",
+    "grout",
+    "lead run",
+    "mortar",
+    "setting",
+    "solder",
+)
 """Roles of layers that carry what a joint carries; a layer of no recorded role may."""
 _NAMED = 6
 
@@ -122,7 +133,9 @@ def creep_temperature(case: Case) -> Iterator[Finding]:
                 f" (margin {case.settled.creep_margin:g} C)"
             )
             yield _finding("creep-temperature", those, effect, load_words(place))
-    yield from _unknown("creep-temperature", case, [p for p in case.joints if p.loaded])
+    loaded = [place for place in case.joints if place.loaded]
+    yield from _soft_metal(loaded)
+    yield from _unknown("creep-temperature", case, loaded)
 
 
 def softening_temperature(case: Case) -> Iterator[Finding]:
@@ -132,6 +145,25 @@ def softening_temperature(case: Case) -> Iterator[Finding]:
         yield _finding("softening-temperature", those, "softens", load)
     others = [place for place in case.places.values() if not place.loaded]
     yield from _unknown("softening-temperature", case, others)
+
+
+def _soft_metal(places: Sequence[KnownPlace]) -> Iterator[Finding]:
+    """Lead and solder under load: they creep long before they melt, how far is not recorded."""
+    concerned = [
+        (place, layer)
+        for place in places
+        for layer in place.present
+        if layer.role in CARRYING and is_soft_metal(layer)
+    ]
+    if concerned:
+        missing = [f"how far {layer.name} creeps under its load" for _, layer in concerned]
+        effect = "are or may be of lead or tin, which creeps under load at room temperature"
+        yield _cannot_tell("creep-temperature", concerned, missing, effect)
+
+
+def is_soft_metal(layer: KnownLayer) -> bool:
+    """Whether a layer is or may be of lead or tin."""
+    return any(may_be(matter, SOFT_METAL) for matter in layer.matters)
 
 
 def _in_their_rooms(case: Case, verdict: str) -> Iterator[list[_Found]]:
@@ -198,7 +230,7 @@ def _unknown(rule: str, case: Case, places: Sequence[KnownPlace]) -> Iterator[Fi
             if place.loaded and layer.role not in CARRYING:
                 continue
             known = any(softening(matter) is not None for matter in layer.matters)
-            if known and not place.climates:
+            if known and not place.climates and not is_soft_metal(layer):
                 rooms.setdefault(place.kept, []).append((place, layer))
             elif not known and any(creeps(matter) for matter in layer.matters):
                 figures.append((place, layer))

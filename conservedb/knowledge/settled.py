@@ -32,6 +32,24 @@ _NUMBERS = {
 }
 
 
+class Settled(NamedTuple):
+    """What the department has settled for the rules.
+
+    Attributes:
+        creep_margin: degrees below softening from which a loaded joint may creep.
+        hold_months: how long a film is held to keep some of its solvent.
+        depression: degrees by which solvent that remains lowers a glass transition.
+        nitrate_years: age from which a joint of cellulose nitrate is to be looked at.
+        conduct_from: the day from which the conduct of work is judged; None: not at all.
+    """
+
+    creep_margin: float = _NUMBERS["creep margin"].shipped
+    hold_months: float = _NUMBERS["solvent hold months"].shipped
+    depression: float = _NUMBERS["solvent depression"].shipped
+    nitrate_years: float = _NUMBERS["cellulose nitrate age"].shipped
+    conduct_from: int | None = None
+
+
 def number(name: str, words: str) -> tuple[float, str]:
     """The value to use for a setting, and a sentence for the person; "" where all is well.
 

@@ -54,9 +54,10 @@ class NoAgent(NoSuch):
     """A material or class with which no step can be planned."""
 
     def __init__(self, key: str, name: str) -> None:
+        called = name if name == key else f"{name} ({key})"
         LookupError.__init__(
             self,
-            f"{name} ({key}) is no agent that the rules can judge a step with; ask for water, an"
+            f"{called} is no agent that the rules can judge a step with; ask for water, an"
             " acid, an alkali, an organic solvent, an abrasive, or heat or light, such as"
             " deionised-water, acetone or steam",
         )

@@ -7,7 +7,7 @@ from functools import cached_property
 from sqlalchemy import Connection
 
 from conservedb.knowledge.behaviour import Matter
-from conservedb.knowledge.rule_kinds import NITRATE, SOFT_METAL, as_any_of, with_soft_metal
+from conservedb.knowledge.rule_kinds import NITRATE, with_soft_metal, with_unknown
 from conservedb.questions.behaviour import Materials
 from conservedb.questions.behaviour_records import CLASSES
 
@@ -32,17 +32,14 @@ class Kinds:
         return self._of[material_id]
 
     def of_class(self, class_id: int) -> Matter:
-        """A class by the id of its record: with what any of its materials may be, as not known."""
+        """A class by the id of its record."""
         if class_id not in self._of_class:
             path = self.path(class_id)
             found = with_soft_metal(self._known.of_class(class_id), path)
-            within = [
-                one for one, above in (*self._materials, *self._subclasses) if path[0] in above
-            ]
-            # A class below that of nitrate may be nitrate too: it burns, so that is said.
-            around = [one for one, above in self._materials if above[:1] and above[0] in path]
-            found = as_any_of(found, within, SOFT_METAL)
-            self._of_class[class_id] = as_any_of(found, [*within, *around], NITRATE)
+            # A class below that of nitrate may be nitrate for all that is recorded: it burns.
+            if NITRATE not in found.traits and self._of_nitrate & set(path):
+                found = with_unknown(found, NITRATE)
+            self._of_class[class_id] = found
         return self._of_class[class_id]
 
     def path(self, class_id: int) -> tuple[str, ...]:
@@ -55,12 +52,7 @@ class Kinds:
         return tuple(self._classes[one].key for one in path)
 
     @cached_property
-    def _materials(self) -> list[tuple[Matter, tuple[str, ...]]]:
-        """Every material with the keys of its classes."""
-        return [(self.of(one), self._known.class_path(one)) for one in self._known.ids()]
-
-    @cached_property
-    def _subclasses(self) -> list[tuple[Matter, tuple[str, ...]]]:
-        """Every class, as it is recorded, with the keys of those above it."""
-        paths = [(one, self.path(one)) for one in self._classes]
-        return [(with_soft_metal(self._known.of_class(one), path), path[1:]) for one, path in paths]
+    def _of_nitrate(self) -> set[str]:
+        """The keys of the classes in which a nitrate is recorded."""
+        nitrates = [one for one in self._known.ids() if self._known.of(one).has(NITRATE)]
+        return {key for one in nitrates for key in self._known.class_path(one)[:1]}

@@ -97,6 +97,24 @@ def test_a_step_in_json(judge: Command) -> None:
     assert {one["rule"] for one in answer["findings"]} == {"heat-near-softening"}
 
 
+def test_a_solvent_points_to_what_it_does_there(judge: Command) -> None:
+    step = ("check", "step.near", "S1", "--step")
+    command = "conservedb reverse step.near S1"
+    lines = judge(*step, "acetone").lines
+    assert lines[-1] == f"what a solvent does to the layers here: {command}"
+    assert judge(*step, "acetone", "--json").json["see"] == command
+    assert "reverse" not in judge(*step, "deionised-water").out
+    assert judge(*step, "deionised-water", "--json").json["see"] == ""
+
+
+def test_nothing_is_said_of_no_layers(judge: Command) -> None:
+    out = judge("whatif", "--temperature", "28", "creep.hall").out
+    assert "cannot tell" not in out and "not creeping" not in out
+    assert "cannot tell: one layer not identified" in (
+        judge("whatif", "--temperature", "28", "soft.unknown").lines
+    )
+
+
 def test_the_collection_in_json(judge: Command) -> None:
     answer = judge("check", "--json").json
     row = answer["rows"][0]
@@ -111,7 +129,12 @@ def test_whatif_in_json(judge: Command) -> None:
     (layer,) = joint["layers"]
     assert (layer["effect"], layer["margin_c"], layer["softens_from_c"]) == ("may creep", 9, 37)
     assert answer["counts"] == {"joints": 1, "objects": 1, "layers": 1}
-    assert answer["cannot_tell"] == {"by_material": [], "class_only": 0, "unidentified": 0}
+    assert answer["cannot_tell"] == {
+        "by_material": [],
+        "class_only": 0,
+        "unidentified": 0,
+        "soft_metal": [],
+    }
 
 
 @pytest.mark.parametrize(
@@ -125,6 +148,13 @@ def test_whatif_in_json(judge: Command) -> None:
         (("check", "step.near", "S1", "--form", "swab"), 2, "belong to --step"),
         (("whatif",), 2, "--temperature"),
         (("whatif", "--temperature", "warm"), 2, "'warm' is not a valid float"),
+        (("whatif", "--temperature", "nan"), 2, "nan is no temperature of a room"),
+        (("whatif", "--temperature", "-inf"), 2, "-inf is no temperature of a room"),
+        (("whatif", "--temperature", "-300"), 2, "write one from -50 to 150 C"),
+        (("whatif", "--temperature", "150.5"), 2, "write one from -50 to 150 C"),
+        (("check", "step.near", "S1", "--step", "steam", "--temperature", "inf"), 2, "no number"),
+        (("check", "step.near", "S1", "--step", "steam", "--dwell", "nan"), 2, "no number"),
+        (("check", "step.near", "S1", "--step", "shellac"), 1, "ask for water, an acid"),
     ],
     ids=str,
 )

@@ -91,7 +91,8 @@ class Tables:
         place: str = "J1",
         **more: str,
     ) -> None:
-        cells = {"origin": "applied", "zone": "face", "identified": "analysed", **more}
+        found = {"identified": "analysed", "coverage": "whole"}
+        cells = {"origin": "applied", "zone": "face", **found, **more}
         if place.startswith("S"):
             cells["zone"] = ""
         self.add(

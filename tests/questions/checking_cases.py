@@ -245,6 +245,9 @@ def _conduct(made: Made) -> None:
             "joint_events", object=number, place="J1", ref="e1", event="moving", date="2024-04-30"
         )
     made.add(
+        "joint_events", object="support.held", place="J1", ref="e0", event="closed", date="1989"
+    )
+    made.add(
         "interventions", object="support.held", ref="i1", kind="support", date="2024-05-02",
         places="J1", people="Tom Aldous",
     )  # fmt: skip

@@ -149,8 +149,8 @@ def test_a_setting_that_is_no_number_is_said_and_not_guessed(checked: Path, tmp_
     with asking(changed(checked, tmp_path / "bad.db", bad)) as connection:
         answer = check(connection, "creep.hall", ON)
     assert answer.notes == (
-        "the setting 'creep margin' reads 'a lot', which is no number; 15 was taken; write a"
-        " number, such as 15",
+        "the setting 'creep margin' reads 'a lot', which is no number; 15 degrees C was"
+        " taken; write a number from 0 to 100",
     )
 
 
