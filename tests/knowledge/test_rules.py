@@ -10,9 +10,10 @@ import pytest
 import conservedb.reference
 from conservedb.knowledge.behaviour import Matter, Trait, Warmth
 from conservedb.knowledge.rule_additions import TEMPORARY
-from conservedb.knowledge.rule_case import Case, KnownLayer, KnownPlace, Settled
+from conservedb.knowledge.rule_case import Case, KnownLayer, KnownPlace
 from conservedb.knowledge.rule_warmth import lowering, warmed
 from conservedb.knowledge.rules import CONDUCT, OF_OBJECTS, OF_STEPS, RULES, SEVERITIES, Rule, found
+from conservedb.knowledge.settled import Settled
 from conservedb.records.layers import TEMPORARY_ROLES
 
 TABLE = Path(conservedb.reference.__file__).parent / "tables" / "rules.csv"
