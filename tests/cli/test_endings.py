@@ -154,7 +154,8 @@ def test_control_c_ends_quietly(tmp_path: Path) -> None:
     pipe = tmp_path / "pipe.db"
     os.mkfifo(pipe)  # opening it waits for a writer that never comes
     slow = "import conservedb.store.opening as o, time; o.open_database = lambda p: time.sleep(60)"
-    script = f"{slow}; import sys; from conservedb.cli.app import run; sys.exit(run())"
+    heard = "import signal; signal.signal(signal.SIGINT, signal.default_int_handler)"
+    script = f"{heard}; {slow}; import sys; from conservedb.cli.app import run; sys.exit(run())"
     with subprocess.Popen(
         [sys.executable, "-c", script, "object", "Q.1", "--db", str(pipe)],
         stdout=subprocess.PIPE,
