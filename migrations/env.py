@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from alembic import context
 
-from conservedb.records import metadata
+from conservedb.records.every import metadata
 
 connection = context.config.attributes.get("connection")
 if connection is None:  # a developer runs `alembic revision --autogenerate`

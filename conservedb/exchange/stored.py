@@ -10,7 +10,7 @@ from sqlalchemy import Connection, Select, bindparam, select
 from conservedb.exchange.columns import Values
 from conservedb.exchange.lists import ListColumn
 from conservedb.exchange.subject import Subject
-from conservedb.records import metadata
+from conservedb.records.every import metadata
 
 
 @cache

@@ -15,7 +15,7 @@ from conservedb.exchange.subjects_deeds import LAYERS
 from conservedb.exchange.subjects_parts import COMPONENTS, PLACES
 from conservedb.knowledge.layers import LayerBounds
 from conservedb.recording.bounds import stored_bounds
-from conservedb.records import metadata
+from conservedb.records.every import metadata
 from conservedb.records.layers import BOUNDS
 
 

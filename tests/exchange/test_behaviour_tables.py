@@ -13,7 +13,7 @@ from conservedb.exchange.columns import Choice
 from conservedb.exchange.exporting import export_folder
 from conservedb.exchange.importing import ImportReport, import_folder
 from conservedb.exchange.subjects import SUBJECTS
-from conservedb.records import metadata
+from conservedb.records.every import metadata
 from conservedb.store.connect import reading
 from tests.conftest import TODAY
 

@@ -13,7 +13,7 @@ from conservedb.demo.build import tables_folder
 from conservedb.exchange.exporting import export_folder
 from conservedb.exchange.importing import ImportReport, import_folder
 from conservedb.recording.bounds import check_bounds
-from conservedb.records import metadata
+from conservedb.records.every import metadata
 from conservedb.store.connect import reading
 from tests.conftest import TODAY
 from tests.exchange.random_tables import RandomTables

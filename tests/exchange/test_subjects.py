@@ -7,7 +7,7 @@ from pathlib import Path
 from conservedb.exchange.columns import Choice
 from conservedb.exchange.lists import ListColumn
 from conservedb.exchange.subjects import SUBJECTS
-from conservedb.records import metadata
+from conservedb.records.every import metadata
 from conservedb.records.layers import BOUNDS
 
 GUIDE = Path(__file__).parents[2] / "DEVELOPERS.md"

@@ -51,7 +51,7 @@ def test_migrations_make_what_the_tables_say(path: Path) -> None:
     from alembic.migration import MigrationContext
     from sqlalchemy import create_engine
 
-    from conservedb.records import metadata
+    from conservedb.records.every import metadata
 
     with create_engine(f"sqlite:///{path}").connect() as connection:
         assert compare_metadata(MigrationContext.configure(connection), metadata) == []
@@ -61,7 +61,7 @@ def test_every_check_and_unique_of_the_tables_is_in_the_migration(path: Path) ->
     """Alembic does not compare CHECKs, so the CREATE statements are compared by their names."""
     from sqlalchemy import CheckConstraint, ForeignKeyConstraint, UniqueConstraint
 
-    from conservedb.records import metadata
+    from conservedb.records.every import metadata
 
     made = {name: sql for kind, name, sql in tables_and_triggers(path) if kind == "table"}
     for table in metadata.tables.values():

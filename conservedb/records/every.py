@@ -1,0 +1,37 @@
+"""All tables together, for those who need every one: migrations, and moving tables in and out.
+
+Who asks one question imports the tables of that question only; making all of them takes time.
+"""
+
+from conservedb.records import (
+    behaviour,
+    hazards,
+    layers,
+    materials,
+    objects,
+    people,
+    places,
+    rules,
+    sources,
+    spot_tests,
+    terms,
+    treatments,
+)
+from conservedb.records.base import DATE_PARTS, metadata
+
+__all__ = [
+    "DATE_PARTS",
+    "behaviour",
+    "hazards",
+    "layers",
+    "materials",
+    "metadata",
+    "objects",
+    "people",
+    "places",
+    "rules",
+    "sources",
+    "spot_tests",
+    "terms",
+    "treatments",
+]
