@@ -64,7 +64,7 @@ def test_twenty_killed_imports(source: Path, tmp_path: Path) -> None:
         process: subprocess.Popen[Any] = subprocess.Popen(
             command(source, path), stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL
         )
-        time.sleep(chance.uniform(0.1, duration))
+        time.sleep(chance.uniform(0.1, 0.7 * duration))  # well before its end, on any machine
         process.kill()
         interrupted += process.wait() != 0
         for _ in range(2):
