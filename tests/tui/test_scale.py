@@ -1,8 +1,7 @@
-"""An object of 500 components, 1,000 locations and 2,000 layers stays live."""
+"""An object of 500 components, 1,000 locations and 2,000 layers; tests/bench times its keys."""
 
 from __future__ import annotations
 
-import time
 from dataclasses import replace
 
 from conservedb.questions.answers import AsOf, HistoryAnswer, ObjectAnswer, PlaceAnswer
@@ -12,7 +11,19 @@ from tests.tui.canned import EVENTS, Canned, component, layer, place_row
 from tests.tui.conftest import press, screen_text, settle, sitting
 
 PARTS, LAYERS = 500, 2_000
-MOST_SECONDS = 0.15  # of processor time for one key, a fifth of a second being felt as delay
+KEYS = (
+    "pagedown",
+    "down",
+    "down",
+    "up",
+    "end",
+    "home",
+    "down",
+    "down",
+    "tab",
+    "pagedown",
+    "end",
+)
 
 
 class Large(Canned):
@@ -43,28 +54,12 @@ class Large(Canned):
         return replace(super().history(number, ""), mark=mark, rows=EVENTS * 300)
 
 
-async def test_a_large_object_stays_live() -> None:
+async def test_a_large_object_is_walked() -> None:
     async with sitting(Large(), mark="J250") as pilot:
         assert "J250  joint" in screen_text(pilot.app)
         await press(pilot, "e")
         assert len(pilot.app.screen.query_one(Parts).items) == 1 + PARTS * 4
-        keys = (
-            "pagedown",
-            "down",
-            "down",
-            "up",
-            "end",
-            "home",
-            "down",
-            "down",
-            "tab",
-            "pagedown",
-            "end",
-        )
-        begun = time.process_time()
-        for key in keys:
-            await press(pilot, key)
-        assert (time.process_time() - begun) / len(keys) < MOST_SECONDS
+        await press(pilot, *KEYS)
         section = pilot.app.screen.query_one(Section)
         assert section.current is not None and section.current.key == "fixing:P1"
 
