@@ -11,7 +11,7 @@ from tests.tui.canned import Canned
 from tests.tui.conftest import press, sitting
 from tests.tui.test_scale import KEYS, Large
 
-BUDGET = 4.0
+BUDGET = 6.0
 ROUNDS = 3
 
 
