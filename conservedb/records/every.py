@@ -17,10 +17,9 @@ from conservedb.records import (
     terms,
     treatments,
 )
-from conservedb.records.base import DATE_PARTS, metadata
+from conservedb.records.base import metadata
 
 __all__ = [
-    "DATE_PARTS",
     "behaviour",
     "hazards",
     "layers",

@@ -7,7 +7,7 @@ its text; for seasons from the convention named in the last column.
 
 import csv
 from pathlib import Path
-from time import perf_counter
+from time import process_time
 
 import pytest
 
@@ -267,9 +267,9 @@ def test_blanks_around_are_not_part_of_the_date() -> None:
     ids=lambda text: text[:12],
 )
 def test_no_text_holds_the_reader_up(text: str) -> None:
-    start = perf_counter()
+    start = process_time()
     try:
         dates.read(text)
     except DateError as error:
         str(error)
-    assert perf_counter() - start < 10  # a watchdog on any machine: usually under 0.05
+    assert process_time() - start < 1  # a watchdog, of processor time: usually under 0.05
