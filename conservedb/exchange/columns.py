@@ -14,6 +14,7 @@ from typing import Any, Protocol
 from conservedb import dates
 from conservedb.exchange import cells
 from conservedb.exchange.faults import CellProblem
+from conservedb.records.base import DATE_PARTS
 from conservedb.store.keys import fold, sort_key
 
 Values = tuple[Any, ...]
@@ -210,7 +211,6 @@ class Date(Column):
         return dates.cell(dates.Found(words or "", edtf or "", earliest, latest, flags, derived))
 
 
-DATE_PARTS = ("words", "edtf", "earliest", "latest", "flags", "derived")
 BLANK_DATE: Values = (None, None, dates.UNKNOWN_START, dates.UNKNOWN_END, 0, "blank")
 
 
