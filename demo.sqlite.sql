@@ -7,7 +7,7 @@ CREATE TABLE alembic_version (
 	version_num VARCHAR(32) NOT NULL, 
 	CONSTRAINT alembic_version_pkc PRIMARY KEY (version_num)
 );
-INSERT INTO alembic_version VALUES('0002');
+INSERT INTO alembic_version VALUES('0004');
 CREATE TABLE "database" (
 	id INTEGER NOT NULL, 
 	uuid TEXT NOT NULL, 
@@ -10401,6 +10401,37 @@ INSERT INTO spot_test_person VALUES(5,1,19,NULL);
 INSERT INTO spot_test_person VALUES(6,0,17,NULL);
 INSERT INTO spot_test_person VALUES(7,0,19,NULL);
 INSERT INTO spot_test_person VALUES(8,0,13,NULL);
+CREATE TABLE change_set (
+	id INTEGER NOT NULL PRIMARY KEY AUTOINCREMENT, 
+	who TEXT NOT NULL, 
+	at TEXT NOT NULL, 
+	kind TEXT NOT NULL, 
+	reason TEXT, 
+	program TEXT NOT NULL, 
+	undoes_id INTEGER, 
+	changes INTEGER, 
+	last_change INTEGER, 
+	prev TEXT, 
+	hash TEXT, 
+	CONSTRAINT fk_change_set_undoes_id FOREIGN KEY(undoes_id) REFERENCES change_set (id), 
+	CONSTRAINT uq_change_set_prev UNIQUE (prev), 
+	CONSTRAINT uq_change_set_hash UNIQUE (hash)
+)
+ STRICT
+
+;
+CREATE TABLE change (
+	id INTEGER NOT NULL PRIMARY KEY AUTOINCREMENT, 
+	set_id INTEGER NOT NULL, 
+	table_name TEXT NOT NULL, 
+	record_id INTEGER NOT NULL, 
+	"before" TEXT, 
+	"after" TEXT, 
+	CONSTRAINT fk_change_set_id FOREIGN KEY(set_id) REFERENCES change_set (id)
+)
+ STRICT
+
+;
 DELETE FROM sqlite_sequence;
 INSERT INTO sqlite_sequence VALUES('material_class',69);
 INSERT INTO sqlite_sequence VALUES('material',239);
@@ -10517,4 +10548,7 @@ CREATE INDEX ix_spot_test_intervention_id ON spot_test (intervention_id);
 CREATE INDEX ix_spot_test_layer_id ON spot_test (layer_id);
 CREATE INDEX ix_spot_test_part_material_id ON spot_test_part (material_id);
 CREATE INDEX ix_spot_test_person_person_id ON spot_test_person (person_id);
+CREATE INDEX ix_change_set_open ON change_set (hash) WHERE hash IS NULL;
+CREATE INDEX ix_change_set_undoes_id ON change_set (undoes_id);
+CREATE INDEX ix_change_table_name_record_id ON change (table_name, record_id);
 COMMIT;

@@ -53,7 +53,7 @@ OUTSIDE = {
     "click": {"cli", "__main__"},
     "sqlalchemy": {"records", "store", "questions", "recording", "exchange"},
     "sqlite3": {"store", "demo", "exchange", "cli", "tui"},
-    "platformdirs": {"cli", "tui"},
+    "platformdirs": {"cli", "store", "tui"},
 }
 """Library -> the only rooms that may import it."""
 

@@ -18,7 +18,7 @@ import click
 
 from conservedb.cli.ending import DONE, NO
 from conservedb.cli.printing import print_json, print_lines
-from conservedb.cli.settings import Settings, shared_options, tell
+from conservedb.cli.settings import Settings, shared_options, tell, who_option
 
 if TYPE_CHECKING:
     from conservedb.exchange.faults import Fault
@@ -49,6 +49,7 @@ def _known_encoding(_: click.Context, __: click.Parameter, value: str) -> str:
     is_flag=True,
     help="Write the good rows; put the others, with reasons, in a folder beside FOLDER.",
 )
+@who_option
 @shared_options
 @click.pass_obj
 def command(settings: Settings, folder: Path, encoding: str, update: bool, keep_good: bool) -> int:
@@ -73,7 +74,13 @@ def command(settings: Settings, folder: Path, encoding: str, update: bool, keep_
         with reading(engine) as connection:
             day = today(connection)
         report = import_folder(
-            engine, folder, encoding=encoding, update=update, keep_good=keep_good, today=day
+            engine,
+            folder,
+            encoding=encoding,
+            update=update,
+            keep_good=keep_good,
+            today=day,
+            who=settings.who(),
         )
         engine.dispose()
         written = report.written

@@ -29,6 +29,7 @@ class Settings:
     def __init__(self, interface: Interface | None = None) -> None:
         self.db: str | None = None
         self.json = False
+        self.by = ""
         self.interface = interface
         """Opens the terminal interface on a file; set by the program's entry."""
 
@@ -46,6 +47,12 @@ class Settings:
                 f" into {_configuration()}; conservedb demo shows an invented one."
             )
         return _path(named)
+
+    def who(self) -> str:
+        """Who writes: `--who`, else CONSERVEDB_WHO, else the name set once, else the account."""
+        from conservedb.store.who import who
+
+        return self.by or who()
 
 
 def _path(named: str) -> Path:
@@ -102,6 +109,26 @@ def shared_options(function: Function) -> Function:
     ):
         function = option(function)
     return function
+
+
+def _remember_who(context: click.Context, _: click.Parameter, value: str | None) -> None:
+    if value is None:
+        return
+    if not value.strip():
+        raise click.BadParameter("is empty; write your full name")
+    context.ensure_object(Settings).by = value.strip()
+
+
+def who_option(function: Function) -> Function:
+    """`--who`: in whose name something is written."""
+    option = click.option(
+        "--who",
+        metavar="NAME",
+        expose_value=False,
+        callback=_remember_who,
+        help="Who writes; else $CONSERVEDB_WHO, else the name set with: conservedb who NAME.",
+    )
+    return option(function)
 
 
 def _not_blank(_: click.Context, __: click.Parameter, value: str | None) -> str | None:

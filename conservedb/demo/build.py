@@ -9,6 +9,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import conservedb
+from conservedb.store.log import LOG, PROGRAM
 from conservedb.store.problems import DatabaseProblem
 from conservedb.store.version import APPLICATION_ID
 
@@ -42,7 +43,13 @@ def sql_text() -> str:
         path = Path(folder) / "demo.db"
         create(path, name=NAME, identity=IDENTITY, today=TODAY)
         engine, _ = open_database(path)
-        report = import_folder(engine, tables_folder(), today=datetime.date.fromisoformat(TODAY))
+        report = import_folder(
+            engine,
+            tables_folder(),
+            today=datetime.date.fromisoformat(TODAY),
+            who=PROGRAM,
+            at=f"{TODAY}T00:00:00Z",
+        )
         engine.dispose()
         if not report.written:
             raise ValueError("\n".join(fault.sentence() for fault in report.faults))
@@ -87,9 +94,12 @@ def _lines(raw: sqlite3.Connection) -> Iterator[str]:
     for kind, name, sql in schema:
         if kind == "table":
             yield f"{sql};\n"
-            yield from _rows(raw, name)
+            if name not in LOG:  # it begins when the file is first opened
+                yield from _rows(raw, name)
     yield "DELETE FROM sqlite_sequence;\n"
-    yield from _rows(raw, "sqlite_sequence")
+    for name, last in raw.execute("SELECT name, seq FROM sqlite_sequence ORDER BY rowid"):
+        if name not in LOG:
+            yield f"INSERT INTO sqlite_sequence VALUES('{name}',{last});\n"
     for kind, _, sql in schema:
         if kind == "index":
             yield f"{sql};\n"

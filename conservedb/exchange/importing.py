@@ -18,6 +18,7 @@ from conservedb.exchange.refused import write_refused
 from conservedb.exchange.taking import Taking
 from conservedb.exchange.writing import write
 from conservedb.store.connect import writing
+from conservedb.store.log import Author
 from conservedb.store.problems import DatabaseProblem
 
 
@@ -57,6 +58,8 @@ def import_folder(
     update: bool = False,
     keep_good: bool = False,
     today: datetime.date | None = None,
+    who: str,
+    at: str = "",
 ) -> ImportReport:
     """Read the CSV files of a folder into the database, in one transaction.
 
@@ -66,6 +69,8 @@ def import_folder(
         keep_good: write the good rows even if others are refused; those, and the rows that
             depend on them, are put with their reasons in a folder beside `folder`.
         today: the day of entry for rows that do not give one.
+        who: takes the folder in; stands in the change log.
+        at: the moment of it, in UTC; now unless given.
 
     Raises:
         NotADirectoryError: `folder` is no folder.
@@ -79,7 +84,7 @@ def import_folder(
     entered = (today or datetime.date.today()).isoformat()
     report: ImportReport | None = None
     try:
-        with writing(engine) as connection:
+        with writing(engine, Author(who, "imported", f"from {folder.name}", at=at)) as connection:
             taking = Taking(connection, tables, update=update, entered=entered)
             taking.faults += folder_faults
             taking.take()

@@ -12,8 +12,10 @@ from contextlib import contextmanager
 from pathlib import Path
 
 from sqlalchemy import Connection, Engine, create_engine, event
+from sqlalchemy.exc import OperationalError
 from sqlalchemy.pool import NullPool
 
+from conservedb.store.log import Author, Head, open_set, seal
 from conservedb.store.problems import DatabaseProblem
 
 OLDEST_SQLITE = (3, 37, 0)
@@ -100,7 +102,69 @@ def reading(engine: Engine) -> Iterator[Connection]:
 
 
 @contextmanager
-def writing(engine: Engine) -> Iterator[Connection]:
-    """A transaction that holds the write lock from its start; all of it or nothing is kept."""
-    with engine.connect().execution_options(writing=True) as connection, connection.begin():
-        yield connection
+def writing(engine: Engine, author: Author) -> Iterator[Connection]:
+    """A transaction that holds the write lock from its start; all of it or nothing is kept.
+
+    What it changes is logged under `author` and sealed into the chain of the change log.
+
+    Raises:
+        DatabaseProblem: another program holds the file, the file may only be read, or its
+            triggers were taken away by another program.
+    """
+    with engine.connect().execution_options(writing=True) as connection:
+        try:
+            transaction = connection.begin()
+        except OperationalError as problem:
+            raise _cannot_write(problem) from problem
+        try:
+            raw = raw_of(connection)
+            open_set(raw, author)
+            yield connection
+            sealed = seal(raw)
+        except BaseException:
+            transaction.rollback()
+            raise
+        if sealed is None:  # nothing was changed: there is nothing to keep, nor to log
+            transaction.rollback()
+            return
+        try:
+            transaction.commit()
+        except OperationalError as problem:
+            transaction.rollback()
+            _look_again(engine, sealed, problem)
+
+
+def raw_of(connection: Connection) -> sqlite3.Connection:
+    """The plain connection below an SQLAlchemy one."""
+    raw = connection.connection.driver_connection
+    assert isinstance(raw, sqlite3.Connection)
+    return raw
+
+
+def _look_again(engine: Engine, sealed: Head, problem: OperationalError) -> None:
+    """A commit that failed may have been kept all the same: the file says which."""
+    with reading(engine) as connection:
+        found = connection.exec_driver_sql(
+            "SELECT 1 FROM change_set WHERE hash = ?", (sealed.hash,)
+        ).first()
+    if found is None:
+        raise _cannot_write(problem) from problem
+
+
+def _cannot_write(problem: OperationalError) -> DatabaseProblem:
+    told = str(problem.orig)
+    if "locked" in told:
+        return DatabaseProblem(
+            f"another program has held the database for {BUSY_SECONDS} seconds; nothing was"
+            " written; wait until it is done, then try again"
+        )
+    if "readonly" in told:
+        return DatabaseProblem(
+            "you may read this database but not write to it; nothing was written; ask whoever"
+            " looks after the folder"
+        )
+    if "full" in told or "disk I/O" in told:
+        return DatabaseProblem(
+            f"the disk is full or failed ({told}); nothing was written; make room, then try again"
+        )
+    return DatabaseProblem(f"nothing was written ({told}); try again")

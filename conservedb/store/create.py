@@ -10,7 +10,7 @@ import sqlite3
 import uuid
 from pathlib import Path
 
-from conservedb.store import derived
+from conservedb.store import derived, log
 from conservedb.store.connect import connect_sqlite
 from conservedb.store.problems import DatabaseProblem
 from conservedb.store.shipping import ship
@@ -55,12 +55,14 @@ def _fill(path: Path, name: str, identity: str, today: str | None) -> None:
         raw.execute("BEGIN IMMEDIATE")
         run_migrations(raw, HEAD, migrations_folder())
         derived.build(raw)
+        log.open_set(raw, log.Author(log.PROGRAM, "made", at=f"{today}T00:00:00Z" if today else ""))
         created = today or datetime.date.today().isoformat()
         raw.execute(
             "INSERT INTO database (id, uuid, name, created, fixed_today) VALUES (1, ?, ?, ?, ?)",
             (identity, name or None, created, today),
         )
         ship(raw)
+        log.seal(raw)
         raw.execute("COMMIT")
     except sqlite3.Error as problem:
         raise DatabaseProblem(f"{path} could not be made ({problem})") from problem

@@ -9,9 +9,11 @@ from __future__ import annotations
 
 import sqlite3
 import zlib
+from collections.abc import Iterable
 from typing import NamedTuple
 
 from conservedb.dates import OPEN_START, UNKNOWN_END, UNKNOWN_START
+from conservedb.store.version import FINGERPRINT
 
 
 class Guard(NamedTuple):
@@ -85,13 +87,16 @@ AND EXISTS (
 
 def statements() -> list[str]:
     """The text of every derived object, in the order in which they are made."""
-    return [
+    from conservedb.store import logging_triggers  # needs every table
+
+    guards = [
         f"CREATE TRIGGER {guard.name}_{moment.lower()} AFTER {moment} ON {guard.table}\n"
         f"WHEN {guard.broken}\n"
         f"BEGIN SELECT RAISE(ABORT, '{guard.sentence}'); END"
         for guard in GUARDS
         for moment in ("INSERT", "UPDATE")
     ]
+    return [*guards, *logging_triggers.statements()]
 
 
 def broken_rows(raw: sqlite3.Connection) -> list[str]:
@@ -106,9 +111,16 @@ def broken_rows(raw: sqlite3.Connection) -> list[str]:
     return found
 
 
-def fingerprint() -> int:
+def fingerprint(texts: Iterable[str] | None = None) -> int:
     """A number that changes when a derived object does; never 0, which means "none made"."""
-    return zlib.crc32("\n".join(statements()).encode()) % 0x7FFFFFFF or 1
+    texts = statements() if texts is None else texts
+    return zlib.crc32("\n".join(sorted(texts)).encode()) % 0x7FFFFFFF or 1
+
+
+def present(raw: sqlite3.Connection) -> int:
+    """The fingerprint of the derived objects that the file really has."""
+    rows = raw.execute("SELECT sql FROM sqlite_schema WHERE type IN ('trigger', 'view')")
+    return fingerprint(text for (text,) in rows)
 
 
 def drop(raw: sqlite3.Connection) -> None:
@@ -124,4 +136,4 @@ def build(raw: sqlite3.Connection) -> None:
     drop(raw)
     for statement in statements():
         raw.execute(statement)
-    raw.execute(f"PRAGMA user_version={fingerprint()}")
+    raw.execute(f"PRAGMA user_version={FINGERPRINT}")

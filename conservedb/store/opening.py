@@ -11,11 +11,12 @@ from pathlib import Path
 from sqlalchemy import Connection, Engine, text
 
 from conservedb.reference.edition import EDITION
-from conservedb.store import derived
+from conservedb.store import derived, log
 from conservedb.store.connect import connect_sqlite, make_engine
+from conservedb.store.log_rows import log_differences
 from conservedb.store.problems import DatabaseProblem
 from conservedb.store.upgrade import Upgraded, upgrade
-from conservedb.store.version import APPLICATION_ID, HEAD, REVISIONS
+from conservedb.store.version import APPLICATION_ID, FINGERPRINT, HEAD, REVISIONS
 
 _SYNCHRONISED = ("onedrive", "dropbox", "icloud", "google drive", "nextcloud", "owncloud")
 _NETWORK = {"nfs", "nfs4", "cifs", "smb3", "smbfs", "9p", "afs", "fuse.sshfs"}
@@ -51,7 +52,7 @@ def open_database(path: Path) -> tuple[Engine, Upgraded | None]:
     if revision != HEAD:
         _must_write(path)
         upgraded = upgrade(path, revision, HEAD)
-    elif fingerprint != derived.fingerprint():
+    elif fingerprint != FINGERPRINT:
         _must_write(path)
         _complete(path)
     if edition is None or edition < EDITION:
@@ -139,7 +140,11 @@ def _take_reference_in(path: Path, upgraded: Upgraded | None) -> Upgraded | None
     raw = connect_sqlite(path)
     try:
         raw.execute("BEGIN IMMEDIATE")
+        log.open_set(
+            raw, log.Author(log.PROGRAM, "shipped", f"reference tables of edition {EDITION}")
+        )
         report = ship(raw)
+        log.seal(raw)
         raw.execute("COMMIT")
     except sqlite3.Error as problem:
         if "readonly" in str(problem) or "locked" in str(problem):
@@ -174,6 +179,10 @@ def _complete(path: Path) -> None:
         raw.execute("BEGIN IMMEDIATE")
         _refuse_damage(raw, path)
         derived.build(raw)
+        log.open_set(raw, log.Author(log.PROGRAM, "found", "rows of a file loaded from a dump"))
+        if log.last_sealed(raw) is None:
+            log_differences(raw)
+        log.seal(raw)
         raw.execute("COMMIT")
     except sqlite3.Error as problem:
         raise DatabaseProblem(f"{path} could not be completed ({problem})") from problem

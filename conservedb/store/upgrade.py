@@ -6,8 +6,9 @@ import sqlite3
 from dataclasses import dataclass
 from pathlib import Path
 
-from conservedb.store import derived
+from conservedb.store import derived, log
 from conservedb.store.connect import connect_sqlite
+from conservedb.store.log_rows import log_differences
 from conservedb.store.problems import DatabaseProblem
 from conservedb.store.version import migrations_folder
 
@@ -71,6 +72,9 @@ def upgrade(path: Path, before: str, after: str, folder: Path | None = None) -> 
         run_migrations(raw, after, folder or migrations_folder())
         derived.build(raw)
         _check_kept(raw, counted)
+        log.open_set(raw, log.Author(log.PROGRAM, "upgraded", f"from schema {before} to {after}"))
+        log_differences(raw)
+        log.seal(raw)
         raw.execute("COMMIT")
     except Exception as problem:
         if raw.in_transaction:

@@ -36,7 +36,7 @@ def _collection(folder: Path, layers: int) -> Collection:
     create(path, today="2026-11-02")
     engine, _ = open_database(path)
     started = time.perf_counter()
-    report = import_folder(engine, folder / "tables")
+    report = import_folder(engine, folder / "tables", who="A. Tester")
     seconds = time.perf_counter() - started
     engine.dispose()
     assert report.written

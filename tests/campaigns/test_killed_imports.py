@@ -84,12 +84,12 @@ def test_killed_inside_the_transaction(source: Path, tmp_path: Path) -> None:
         "from conservedb.store.opening import open_database\n"
         "importing._integrity = lambda *a: os._exit(9)\n"
         "engine, _ = open_database(Path(sys.argv[1]))\n"
-        "importing.import_folder(engine, Path(sys.argv[2]))\n"
+        "importing.import_folder(engine, Path(sys.argv[2]), who='A. Tester')\n"
     )
     run = subprocess.run([sys.executable, "-c", script, str(path), str(source)], timeout=120)
     assert run.returncode == 9
     engine, _ = open_database(path)
     with reading(engine) as connection:
         assert connection.exec_driver_sql("SELECT count(*) FROM layer").scalar() == 0
-    report = import_folder(engine, source)
+    report = import_folder(engine, source, who="A. Tester")
     assert report.written

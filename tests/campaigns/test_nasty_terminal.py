@@ -28,7 +28,7 @@ def database(tmp_path_factory: pytest.TempPathFactory) -> Path:
     path = folder / "nasty.db"
     create(path, today="2026-11-02")
     engine, _ = open_database(path)
-    report = import_folder(engine, folder / "tables")
+    report = import_folder(engine, folder / "tables", who="A. Tester")
     engine.dispose()
     assert report.written, [fault.sentence() for fault in report.faults]
     return path

@@ -66,7 +66,7 @@ def hostile(tmp_path_factory: pytest.TempPathFactory) -> Path:
     path = folder / "hostile.db"
     create(path, today=TODAY.isoformat())
     engine, _ = open_database(path)
-    report = import_folder(engine, tables, today=TODAY)
+    report = import_folder(engine, tables, today=TODAY, who="A. Tester")
     engine.dispose()
     assert report.written, [fault.sentence() for fault in report.faults][:3]
     return path

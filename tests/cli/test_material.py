@@ -24,7 +24,7 @@ def stock(tmp_path_factory: pytest.TempPathFactory) -> Path:
     path = folder / "stock.db"
     create(path, today=TODAY.isoformat())
     engine, _ = open_database(path)
-    assert import_folder(engine, folder / "tables", today=TODAY).written
+    assert import_folder(engine, folder / "tables", today=TODAY, who="A. Tester").written
     engine.dispose()
     return path
 

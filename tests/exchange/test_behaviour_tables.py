@@ -37,7 +37,7 @@ def take(engine: Engine, folder: Path, tables: Tables, **options: Any) -> Import
     folder.mkdir()
     for name, text in tables.items():
         (folder / f"{name}.csv").write_text(text, encoding="utf-8")
-    return import_folder(engine, folder, today=TODAY, **options)
+    return import_folder(engine, folder, today=TODAY, who="A. Tester", **options)
 
 
 def said(report: ImportReport) -> list[str]:

@@ -12,7 +12,8 @@ from sqlalchemy import Engine
 import conservedb.reference
 from conservedb.exchange.exporting import export_folder
 from conservedb.exchange.importing import ImportReport, import_folder
-from conservedb.store.connect import reading
+from conservedb.store.connect import reading, writing
+from conservedb.store.log import Author
 from tests.conftest import TODAY
 
 Make = Callable[[str], Engine]
@@ -23,7 +24,7 @@ def take(engine: Engine, folder: Path, **tables: str) -> ImportReport:
     folder.mkdir()
     for name, text in tables.items():
         (folder / f"{name}.csv").write_text(text, encoding="utf-8")
-    return import_folder(engine, folder, today=TODAY)
+    return import_folder(engine, folder, today=TODAY, who="A. Tester")
 
 
 def ask(engine: Engine, sql: str) -> list[tuple[Any, ...]]:
@@ -43,7 +44,7 @@ def test_the_shipped_files_say_what_a_new_database_has(new_database: Make, tmp_p
     (tmp_path / "in").mkdir()
     for path in SHIPPED.glob("*.csv"):
         shutil.copy(path, tmp_path / "in")
-    report = import_folder(engine, tmp_path / "in", today=TODAY)
+    report = import_folder(engine, tmp_path / "in", today=TODAY, who="A. Tester")
     assert [fault.sentence() for fault in report.faults] == []
     assert [notice.sentence() for notice in report.notices] == []
     assert len(report.counts) > 10
@@ -80,7 +81,7 @@ def test_a_corrected_value_goes_out_and_in_and_out_the_same(
 ) -> None:
     """Corrected, emptied, and with a name less: nothing of it comes back from the program."""
     engine = new_database("a.db")
-    with engine.begin() as connection:
+    with writing(engine, Author("A. Tester", "amended")) as connection:
         for statement in (
             "UPDATE hansen SET d = d + 0.1, note = NULL WHERE id % 3 = 0",
             "UPDATE material_value SET low = NULL, high = NULL, words = 'looked up again'"
@@ -94,7 +95,7 @@ def test_a_corrected_value_goes_out_and_in_and_out_the_same(
             connection.exec_driver_sql(statement)
     once = exported(engine, tmp_path / "once")
     other = new_database("b.db")
-    report = import_folder(other, tmp_path / "once", today=TODAY)
+    report = import_folder(other, tmp_path / "once", today=TODAY, who="A. Tester")
     assert [fault.sentence() for fault in report.faults] == []
     assert exported(other, tmp_path / "twice") == once
     assert exported(new_database("c.db"), tmp_path / "untouched") != once

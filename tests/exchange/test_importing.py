@@ -49,7 +49,7 @@ def put(tmp_path: Path) -> Callable[..., Path]:
 
 
 def take(engine: Engine, folder: Path, **options: Any) -> ImportReport:
-    report = import_folder(engine, folder, today=TODAY, **options)
+    report = import_folder(engine, folder, today=TODAY, who="A. Tester", **options)
     for count in report.counts:
         parts = count.added + count.changed + count.unchanged + count.refused
         assert count.rows == parts, count
@@ -558,4 +558,4 @@ def test_files_that_are_not_ours(new_database: Make, put: Callable[..., Path]) -
     assert [s for s in said(report) if s.startswith("owners.csv: is no file of this program")]
     assert any(n.file == "notes.txt" for n in report.notices)
     with pytest.raises(NotADirectoryError):
-        import_folder(engine, folder / "none")
+        import_folder(engine, folder / "none", who="A. Tester")

@@ -26,7 +26,7 @@ def test_every_fault_has_its_sentence_and_nothing_else_is_a_fault(
     new_database: Callable[[str], Engine],
 ) -> None:
     engine = new_database("messy.db")
-    report = import_folder(engine, FOLDER, encoding="cp1252", today=TODAY)
+    report = import_folder(engine, FOLDER, encoding="cp1252", today=TODAY, who="A. Tester")
     said = [f"fault: {fault.sentence()}" for fault in report.faults]
     said += [f"notice: {notice.sentence()}" for notice in report.notices]
     unmatched = [line for line in EXPECTED if not any(s.startswith(line) for s in said)]
@@ -39,7 +39,7 @@ def test_every_fault_has_its_sentence_and_nothing_else_is_a_fault(
 
 
 def test_read_as_utf_8_the_bytes_are_named(new_database: Callable[[str], Engine]) -> None:
-    report = import_folder(new_database("messy.db"), FOLDER, today=TODAY)
+    report = import_folder(new_database("messy.db"), FOLDER, today=TODAY, who="A. Tester")
     assert any(
         f.file == "people.csv" and f.row == 3 and "--encoding cp1252" in f.remedy
         for f in report.faults
@@ -52,7 +52,9 @@ def test_the_good_rows_can_be_kept(new_database: Callable[[str], Engine], tmp_pa
     folder = tmp_path / "messy"
     shutil.copytree(FOLDER, folder)
     engine = new_database("messy.db")
-    report = import_folder(engine, folder, encoding="cp1252", keep_good=True, today=TODAY)
+    report = import_folder(
+        engine, folder, encoding="cp1252", keep_good=True, today=TODAY, who="A. Tester"
+    )
     assert report.written
     assert all(c.rows == c.added + c.changed + c.unchanged + c.refused for c in report.counts)
     refused = {c.file: c.refused for c in report.counts}

@@ -7,6 +7,7 @@ from pathlib import Path
 from conservedb.exchange.columns import Choice
 from conservedb.exchange.lists import ListColumn
 from conservedb.exchange.subjects import SUBJECTS
+from conservedb.records import log
 from conservedb.records.every import metadata
 from conservedb.records.layers import BOUNDS
 
@@ -19,6 +20,8 @@ DERIVED |= {("layer", name) for name in BOUNDS}  # worked out from dates, remova
 DERIVED |= {("layer_side", name) for name in ("layer_id", "side", *BOUNDS)}
 DERIVED |= {("shipped", name) for name in ("subject", "record_id", "content")}
 # what the program put into this file; another one remembers its own
+DERIVED |= {(t.name, c.name) for t in (log.change_set, log.change) for c in t.columns}
+# how this file came to be; another one has its own log
 
 
 def exported() -> set[tuple[str, str]]:

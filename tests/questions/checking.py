@@ -17,6 +17,7 @@ from conservedb.knowledge.rule_case import Finding
 from conservedb.questions.asof import as_of
 from conservedb.questions.checks import check, check_step
 from conservedb.questions.checks_answers import PlannedStep
+from conservedb.store import log
 from conservedb.store.connect import connect_sqlite, reading
 from conservedb.store.create import create
 from conservedb.store.opening import open_database
@@ -115,7 +116,7 @@ def import_tables(folder: Path, fill: Callable[[Tables], None]) -> Path:
     path = folder / "checked.db"
     create(path, today=TODAY.isoformat())
     engine, _ = open_database(path)
-    report = import_folder(engine, folder / "tables", today=TODAY)
+    report = import_folder(engine, folder / "tables", today=TODAY, who="A. Tester")
     engine.dispose()
     assert report.written, [fault.sentence() for fault in report.faults]
     return path
@@ -147,8 +148,10 @@ def changed(path: Path, copy: Path, *statements: str) -> Path:
     shutil.copy(path, copy)
     raw = connect_sqlite(copy)
     raw.execute("BEGIN IMMEDIATE")
+    log.open_set(raw, log.Author("A. Tester", "recorded"))
     for statement in statements:
         assert raw.execute(statement).rowcount, statement
+    log.seal(raw)
     raw.execute("COMMIT")
     raw.close()
     return copy

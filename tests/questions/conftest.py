@@ -138,7 +138,7 @@ def department(tmp_path_factory: pytest.TempPathFactory) -> Path:
     path: Path = folder / "department.db"
     create(path, today=TODAY.isoformat())
     engine, _ = open_database(path)
-    report = import_folder(engine, tables, today=TODAY)
+    report = import_folder(engine, tables, today=TODAY, who="A. Tester")
     engine.dispose()
     assert report.written, [fault.sentence() for fault in report.faults]
     return path

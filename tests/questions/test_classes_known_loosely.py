@@ -7,7 +7,8 @@ from collections.abc import Callable
 from sqlalchemy import Engine
 
 from conservedb.questions.uses import uses
-from conservedb.store.connect import reading
+from conservedb.store.connect import reading, writing
+from conservedb.store.log import Author
 from tests.questions.conftest import day
 
 ROWS = """
@@ -43,12 +44,11 @@ LAYERS = (
 
 def test_layers_known_only_by_class(new_database: Callable[[str], Engine]) -> None:
     engine = new_database("classes.db")
-    with engine.connect() as connection:
+    with writing(engine, Author("A. Tester", "recorded")) as connection:
         for statement in ROWS.split(";"):
             connection.exec_driver_sql(statement)
         for layer in LAYERS:
             connection.exec_driver_sql(LAYER, layer)
-        connection.commit()
     found = {}
     with reading(engine) as connection:
         for word in ("q-72", "q-acrylic", "q-resin", "q-wax"):

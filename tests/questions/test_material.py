@@ -137,7 +137,7 @@ def stocked(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Connection]:
         (tables / f"{name}.csv").write_text(text, encoding="utf-8")
     create(folder / "stock.db", today=TODAY.isoformat())
     engine, _ = open_database(folder / "stock.db")
-    report = import_folder(engine, tables, today=TODAY)
+    report = import_folder(engine, tables, today=TODAY, who="A. Tester")
     assert report.written, [fault.sentence() for fault in report.faults]
     with reading(engine) as connection:
         yield connection

@@ -67,7 +67,7 @@ def collection(request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPath
     path = folder / "collection.db"
     create(path)
     engine, _ = open_database(path)
-    assert import_folder(engine, folder / "tables").written
+    assert import_folder(engine, folder / "tables", who="A. Tester").written
     engine.dispose()
     return path
 

@@ -111,7 +111,7 @@ def vessel(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Connection]:
     path: Path = folder / "vessel.db"
     create(path, today=TODAY.isoformat())
     engine, _ = open_database(path)
-    report = import_folder(engine, tables, today=TODAY)
+    report = import_folder(engine, tables, today=TODAY, who="A. Tester")
     assert report.written, [fault.sentence() for fault in report.faults]
     with reading(engine) as connection:
         yield connection

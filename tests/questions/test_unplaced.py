@@ -29,7 +29,7 @@ def test_they_stay_in_view(new_database: Callable[[str], Engine], tmp_path: Path
         (tmp_path / f"{name}.csv").write_text(text, encoding="utf-8")
     (tmp_path / "test.db").unlink(missing_ok=True)
     engine = new_database("unplaced.db")
-    report = import_folder(engine, tmp_path, today=TODAY)
+    report = import_folder(engine, tmp_path, today=TODAY, who="A. Tester")
     assert report.written, [fault.sentence() for fault in report.faults]
     with reading(engine) as connection:
         answer = object_on(connection, "N.1", as_of(None, TODAY))

@@ -9,6 +9,7 @@ import pytest
 
 from conservedb.demo.build import load
 from conservedb.store.connect import connect_sqlite
+from conservedb.store.log import Author, open_set
 from conservedb.store.opening import open_database
 
 
@@ -93,6 +94,7 @@ def test_refused(demo: Path, statement: str) -> None:
     raw = connect_sqlite(demo)
     try:
         raw.execute("BEGIN")
+        open_set(raw, Author("A. Tester", "recorded"))
         with pytest.raises(sqlite3.IntegrityError):
             raw.execute(statement)
     finally:
@@ -103,6 +105,7 @@ def test_refused(demo: Path, statement: str) -> None:
 def test_keys_are_never_used_again(demo: Path) -> None:
     raw = connect_sqlite(demo)
     raw.execute("BEGIN")
+    open_set(raw, Author("A. Tester", "recorded"))
     insert = "INSERT INTO term (uuid, entered, list, term) VALUES (?, '2026-01-01', 'l', ?)"
     first = raw.execute(insert, ("u1", "a")).lastrowid
     raw.execute("DELETE FROM term WHERE id = ?", (first,))

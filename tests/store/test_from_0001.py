@@ -138,7 +138,7 @@ def test_ours_may_behave_as_the_shipped_one(opened: Opened, tmp_path: Path) -> N
     folder = tmp_path / "behaves"
     folder.mkdir()
     (folder / "materials.csv").write_text("key,behaves_as\nb72,shipped-b72\n")
-    assert import_folder(engine, folder, today=TODAY).written
+    assert import_folder(engine, folder, today=TODAY, who="A. Tester").written
     (ours,) = ask(path, "SELECT id FROM material WHERE key = 'b72'")
     with reading(engine) as connection:
         matter = Materials(connection).of(ours)
@@ -151,7 +151,7 @@ def test_it_goes_out_and_into_a_new_file_and_out_the_same(opened: Opened, tmp_pa
         export_folder(connection, tmp_path / "once")
     create(tmp_path / "new.db")
     new, _ = open_database(tmp_path / "new.db")
-    report = import_folder(new, tmp_path / "once", today=TODAY)
+    report = import_folder(new, tmp_path / "once", today=TODAY, who="A. Tester")
     assert report.written, "\n".join(fault.sentence() for fault in report.faults)
     with reading(new) as connection:
         export_folder(connection, tmp_path / "twice")
