@@ -4,13 +4,17 @@ Who asks one question imports the tables of that question only; making all of th
 """
 
 from conservedb.records import (
+    authorisations,
+    batches,
     behaviour,
     hazards,
     layers,
     materials,
     objects,
+    observations,
     people,
     places,
+    plans,
     rules,
     sources,
     spot_tests,
@@ -20,14 +24,18 @@ from conservedb.records import (
 from conservedb.records.base import metadata
 
 __all__ = [
+    "authorisations",
+    "batches",
     "behaviour",
     "hazards",
     "layers",
     "materials",
     "metadata",
     "objects",
+    "observations",
     "people",
     "places",
+    "plans",
     "rules",
     "sources",
     "spot_tests",

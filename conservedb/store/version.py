@@ -9,7 +9,7 @@ import conservedb
 APPLICATION_ID = 0x63644231
 """Marks a SQLite file as ours (`PRAGMA application_id`)."""
 
-REVISIONS = ("0001", "0002")
+REVISIONS = ("0001", "0002", "0003")
 """Every schema revision this program can read or upgrade from, oldest first."""
 
 HEAD = REVISIONS[-1]
