@@ -9,6 +9,8 @@ from pathlib import Path
 from conservedb.exchange.cells import escape, join_role
 from conservedb.exchange.columns import Column, KeyText, Name
 from conservedb.exchange.subjects import BY_NAME
+from conservedb.records.authorisations import CAPACITIES
+from conservedb.records.treatments import INTERVENTION_KINDS
 from tests.nasty import NASTY
 
 SHORT = tuple(text for text in NASTY if len(text) < 1000)
@@ -59,6 +61,11 @@ def _add(rows: dict[str, list[dict[str, str]]], index: int, text: str) -> None:
     put("materials", key=key, aliases=escape(f"alias {key}"), **{"class": key})
     put("people", name=key, aliases=escape(f"alias {key}"))
     put("sources", ref=key, date="2003")
+    put("batches", ref=key, material=key, made="1934", made_by=key)
+    kind = INTERVENTION_KINDS[index % len(INTERVENTION_KINDS)]
+    capacity = CAPACITIES[index // len(INTERVENTION_KINDS)]
+    put("needed_authorisations", kind=kind, capacity=capacity)
+    put("standing_approvals", ref=key, kinds="clean", capacity="curator", person=key, source=key)
     put("objects", number=number)
     put("components", object=number, mark="B1", material=key, source=key)
     put("components", object=number, mark=f"B {key}", parent="B1", material=key)
@@ -74,6 +81,17 @@ def _add(rows: dict[str, list[dict[str, str]]], index: int, text: str) -> None:
         load_source=key,
     )
     put("treatments", object=number, ref=key, lead=key, begun="1934")
+    put("plans", object=number, ref=key, treatment=key, version="1", people=who, source=key)
+    put(
+        "planned_steps",
+        object=number,
+        ref=key,
+        plan=key,
+        position="1",
+        kind="join",
+        material=key,
+        places=escape(joint),
+    )
     put(
         "interventions",
         object=number,
@@ -84,8 +102,30 @@ def _add(rows: dict[str, list[dict[str, str]]], index: int, text: str) -> None:
         places=escape(joint),
         source=key,
         recorded_by=key,
+        planned_step=key,
+        unauthorised_by=key,
     )
-    put("agents", object=number, ref=key, intervention=key, material=key, place=escape(joint))
+    put(
+        "authorisations",
+        object=number,
+        ref=key,
+        plan=key,
+        intervention=key,
+        steps=escape(key),
+        capacity="owner",
+        person=key,
+        decision="authorised",
+        source=key,
+    )
+    put(
+        "agents",
+        object=number,
+        ref=key,
+        intervention=key,
+        material=key,
+        batch=key,
+        place=escape(joint),
+    )
     put(
         "joint_events",
         object=number,
@@ -103,6 +143,7 @@ def _add(rows: dict[str, list[dict[str, str]]], index: int, text: str) -> None:
         ref=key,
         intervention=key,
         material=key,
+        batch=key,
         significance_by=key,
         source=key,
         stack="0",
@@ -148,6 +189,11 @@ def _add(rows: dict[str, list[dict[str, str]]], index: int, text: str) -> None:
         reason=text.strip() or "none",
         date="2020",
     )
+    found = {"object": number, "ref": key, "intervention": key, "layer": key, "source": key}
+    found |= {"place": joint, "component": "B1", "date": "1990", "people": who}
+    put("observations", **found)
+    put("readings", **found, value="0.3", unit=text.strip() or "mm")
+    put("samples", **found, removal=key, kind="sample")
     put("warnings", object=number, ref=key, place=joint, until="2000", source=key)
     put("whereabouts", object=number, ref=key, since="1950", source=key)
 

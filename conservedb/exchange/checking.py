@@ -6,6 +6,7 @@ from typing import Any
 
 from sqlalchemy import Connection, Select, select
 
+from conservedb.exchange.checking_plans import check_plans
 from conservedb.exchange.columns import Column, Ref
 from conservedb.exchange.faults import Fault
 from conservedb.exchange.limits import LIMITS
@@ -35,9 +36,14 @@ class Checking:
         self._places()
         for subject, records in self._taking.present():
             if subject.parent:
-                self._circles(subject, records)
+                reason = f"this {subject.singular} would contain itself through its parents"
+                self._circles(subject, records, subject.parent, reason)
+            if subject.name == "components":
+                reason = "this component would be replaced by itself, at once or through others"
+                self._circles(subject, records, "replaced_by", reason)
         self._recipes()
         self._stand_ins()
+        check_plans(self._connection, self._taking)
         while self.ordering.check(hanging_too=True):
             pass
         self._spread()
@@ -91,10 +97,12 @@ class Checking:
                     " already stays: a blank cell never erases)",
                 )
 
-    def _circles(self, subject: Subject, records: dict[int, Record]) -> None:
-        """A part that contains itself through its parents."""
-        position = subject.position[f"{subject.parent}_id"]
-        above = self._stored_parents(subject, records)
+    def _circles(
+        self, subject: Subject, records: dict[int, Record], column: str, reason: str
+    ) -> None:
+        """A record that leads back to itself through a pointer into its own file."""
+        position = subject.position[f"{column}_id"]
+        above = self._stored_pointers(subject, records, f"{column}_id")
         above.update({r.id: r.values[position] for r in records.values() if not r.bad})
         for record in records.values():
             seen, step = {record.id}, above.get(record.id)
@@ -105,17 +113,17 @@ class Checking:
                 self._taking.charge(
                     subject,
                     record,
-                    subject.parent,
+                    column,
                     self._taking.keys.name_of(subject.name, record.values[position]),
-                    f"this {subject.singular} would contain itself through its parents",
-                    "mend the parent of one of them",
+                    reason,
+                    f"mend the {column} of one of them",
                 )
 
-    def _stored_parents(
-        self, subject: Subject, records: dict[int, Record]
+    def _stored_pointers(
+        self, subject: Subject, records: dict[int, Record], field: str
     ) -> dict[int, int | None]:
         table = subject.table
-        statement = select(table.c.id, table.c[f"{subject.parent}_id"])
+        statement = select(table.c.id, table.c[field])
         if not subject.in_object:
             return dict(self._connection.execute(statement).all())
         objects = {record.values[0] for record in records.values() if not record.new}

@@ -162,16 +162,20 @@ class Number(Column):
 
 @dataclass(frozen=True)
 class Whole(Column):
-    """A whole number of any sign; a blank cell stands for `default`."""
+    """A whole number, not below `least` where that is given; a blank cell is `default`."""
 
     default: int | None = None
+    least: int | None = None
 
     @property
     def blank(self) -> Values:
         return (self.default,)
 
     def parse(self, cell: str, keys: Keys) -> Values:
-        return (cells.integer(cell),)
+        value = cells.integer(cell)
+        if self.least is not None and value < self.least:
+            raise CellProblem(f"is below {self.least}", f"give {self.least} or more")
+        return (value,)
 
     def show(self, values: Values, keys: Keys) -> str:
         return "" if values[0] is None else str(values[0])

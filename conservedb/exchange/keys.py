@@ -20,7 +20,7 @@ from conservedb.store.keys import fold
 from conservedb.store.shipping import as_shipped
 
 _OR_BLANK = dict.fromkeys(
-    ("people", "sources", "materials", "material_classes", "components", "places"),
+    ("people", "sources", "materials", "material_classes", "components", "places", "batches"),
     ", or leave the cell blank",
 )
 _REFERRED = {

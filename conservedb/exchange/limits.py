@@ -45,6 +45,10 @@ def _two_places(place: int | None, other: int | None) -> str:
     return "is the same place on both sides" if place is not None and place == other else ""
 
 
+def _ends_before(starts: int, ends: int) -> str:
+    return "would end before it began" if ends < starts else ""
+
+
 LIMITS = (
     Limit(
         "material_values",
@@ -68,4 +72,18 @@ LIMITS = (
     ),
     Limit("traits", "", ("material_id", "class_id"), _one_bearer, "name one of the two"),
     Limit("near", "other_place", ("place_id", "other_place_id"), _two_places, "name two places"),
+    Limit(
+        "authorisations",
+        "expires",
+        ("date_earliest", "expires_latest"),
+        _ends_before,
+        "mend whichever date is wrong",
+    ),
+    Limit(
+        "standing_approvals",
+        "until",
+        ("since_earliest", "until_latest"),
+        _ends_before,
+        "mend whichever date is wrong",
+    ),
 )

@@ -17,6 +17,8 @@ from conservedb.recording.bounds import Chronology, Contradiction
 from conservedb.recording.facts import FIELDS, Facts, Row
 
 _TABLES = {subject.table.name: subject for subject in SUBJECTS}
+_ON_A_DAY = ("joint_events", "observations", "readings", "samples")
+"""Files of what befell, or was found on, a part or place on a day."""
 _MEND = "mend whichever date is wrong"
 _MEND_OR_SIDE = f"{_MEND}, or name the side of the joint on which it lies"
 
@@ -99,7 +101,7 @@ class Ordering:
         return found
 
     def _deeds(self, facts: Facts, chronology: Chronology) -> None:
-        """Deeds and joint events on parts certainly not yet made, or certainly lost.
+        """Deeds, joint events and findings on parts certainly not yet made, or certainly lost.
 
         Those that the database holds are looked at too, where a part, place or object of the
         folder changes under them.
@@ -115,15 +117,25 @@ class Ordering:
                 reasons.append(self._absence(chronology, bearers, when))
                 components += bearers
             self._blame("interventions", deed, components, next(filter(None, reasons), ""))
-        events = BY_NAME["joint_events"]
-        dated = events.position["date_earliest"]
-        for record in self._taking.records.get("joint_events", {}).values():
-            if record.bad or record.values[events.position["date_derived"]] == "blank":
+        for name in _ON_A_DAY:
+            self._on_a_day(name, facts, chronology)
+
+    def _on_a_day(self, name: str, facts: Facts, chronology: Chronology) -> None:
+        position = BY_NAME[name].position
+        dated = position["date_earliest"]
+        for record in self._taking.records.get(name, {}).values():
+            values = record.values
+            if record.bad or values[position["date_derived"]] == "blank":
                 continue
-            when = Interval(*record.values[dated : dated + 3])
-            bearers = _bearers(facts.rows["place"].get(record.values[events.position["place_id"]]))
-            reason = self._absence(chronology, bearers, when)
-            self._blame("joint_events", record.id, bearers, reason)
+            when = Interval(*values[dated : dated + 3])
+            bearers = _bearers(facts.rows["place"].get(values[position["place_id"]]))
+            part = values[position["component_id"]] if "component_id" in position else None
+            alone = [] if part is None else [part]
+            for parts in (alone, bearers):
+                reason = self._absence(chronology, parts, when)
+                if reason:
+                    self._blame(name, record.id, parts, reason)
+                    break
 
     def _arrivals(self, facts: Facts, chronology: Chronology) -> None:
         """Layers that came before what bears them, or after it was lost."""

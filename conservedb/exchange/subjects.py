@@ -22,6 +22,7 @@ from conservedb.exchange.subjects_deeds import (
     SPOT_TESTS,
     TREATMENTS,
 )
+from conservedb.exchange.subjects_findings import OBSERVATIONS, READINGS, SAMPLES
 from conservedb.exchange.subjects_hazards import (
     EXPOSURE_LIMITS,
     HAZARD_STATEMENTS,
@@ -36,8 +37,16 @@ from conservedb.exchange.subjects_parts import (
     WARNINGS,
     WHEREABOUTS,
 )
+from conservedb.exchange.subjects_plans import (
+    AUTHORISATIONS,
+    NEEDED_AUTHORISATIONS,
+    PLANNED_STEPS,
+    PLANS,
+    STANDING_APPROVALS,
+)
 from conservedb.exchange.subjects_rules import ACCEPTANCES, CLIMATES, NEAR, RULES, SETTINGS
 from conservedb.exchange.subjects_shared import (
+    BATCHES,
     MATERIAL_CLASSES,
     MATERIAL_PARTS,
     MATERIALS,
@@ -67,18 +76,27 @@ SUBJECTS = (
     RULES,
     SETTINGS,
     CLIMATES,
+    BATCHES,
+    NEEDED_AUTHORISATIONS,
+    STANDING_APPROVALS,
     OBJECTS,
     COMPONENTS,
     PLACES,
     NEAR,
     TREATMENTS,
+    PLANS,
+    PLANNED_STEPS,
     INTERVENTIONS,
+    AUTHORISATIONS,
     AGENTS,
     JOINT_EVENTS,
     LAYERS,
     REMOVALS,
     SIGHTINGS,
     SPOT_TESTS,
+    OBSERVATIONS,
+    READINGS,
+    SAMPLES,
     ACCEPTANCES,
     STATEMENTS,
     WARNINGS,

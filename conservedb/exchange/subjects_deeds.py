@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
-from conservedb.exchange.columns import Choice, Column, Date, Material, Number, Whole
+from conservedb.exchange.columns import Choice, Column, Date, Material, Number, Ref, Whole
 from conservedb.exchange.lists import people, refs, words
 from conservedb.exchange.mixtures import mixture
 from conservedb.exchange.subject import NOTE, RECORD, Subject, local, person, ref, source
 from conservedb.records import layers, spot_tests, treatments
 from conservedb.records.behaviour import HOLDS
+
+BATCH = Ref("batch", "batch_id", subject="batches")
 
 TREATMENTS = Subject(
     "treatments",
@@ -22,6 +24,9 @@ TREATMENTS = Subject(
         Date("begun"),
         Date("ended"),
         person("lead"),
+        Column("result"),
+        Column("recommendations"),
+        Date("next_check"),
         NOTE,
         *RECORD,
     ),
@@ -36,16 +41,25 @@ INTERVENTIONS = Subject(
     (
         ref(),
         local("treatment", "treatment_id", "treatments"),
+        local("planned_step", "planned_step_id", "planned_steps"),
+        Column("deviation"),
+        Choice("standing", values=treatments.STANDINGS),
+        Column("unauthorised_reason"),
+        person("unauthorised_by"),
         Choice("kind", values=treatments.INTERVENTION_KINDS),
         Column("technique"),
         words("aims", "intervention_aim", "intervention_id", "aim", treatments.AIMS),
         Date("date"),
+        Column("time_of_day"),
         Column("date_basis"),
+        Column("circumstances"),
+        Column("methods"),
         people("intervention_person", "intervention_id"),
         refs(
             "components", "intervention_component", "intervention_id", "component_id", "components"
         ),
         refs("places", "intervention_place", "intervention_id", "place_id", "places"),
+        Whole("recorded_over", least=1),
         source(),
         Date("recorded"),
         person("recorded_by"),
@@ -64,6 +78,7 @@ AGENTS = Subject(
         local("intervention", "intervention_id", "interventions"),
         ref(),
         Material("material"),
+        BATCH,
         refs("place", "agent_place", "agent_id", "place_id", "places"),
         Column("concentration"),
         Choice("form", values=treatments.AGENT_FORMS),
@@ -89,6 +104,7 @@ LAYERS = Subject(
         Date("date"),
         Choice("origin", values=layers.LAYER_ORIGINS),
         Material("material"),
+        BATCH,
         Column("role"),
         Whole("stack"),
         Choice("side", values=layers.SIDES),
@@ -96,6 +112,13 @@ LAYERS = Subject(
         Choice("coverage", values=layers.COVERAGES),
         Column("concentration"),
         Column("carrier"),
+        Number("temperature_c", positive=False),
+        Column("treated_from"),
+        Whole("cycles", least=0),
+        Number("uptake_g"),
+        Number("depth_mm"),
+        Choice("depth_known", values=layers.DEPTH_KNOWN),
+        Whole("recorded_over", least=1),
         Choice("dry", values=layers.DRY),
         Choice("identified", values=layers.IDENTIFIED),
         Choice("significance", values=layers.SIGNIFICANCE),
@@ -120,6 +143,10 @@ REMOVALS = Subject(
         Column("cause"),
         Choice("extent", values=layers.EXTENTS),
         Choice("side", values=layers.SIDES),
+        Column("kept_what"),
+        Column("kept_where"),
+        Choice("residue_side", values=layers.RESIDUE_SIDES),
+        Column("residue"),
         source(),
         NOTE,
         *RECORD,

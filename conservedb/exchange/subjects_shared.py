@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from conservedb.exchange.columns import Choice, Column, Date, KeyText, Name, Number, Ref
+from conservedb.exchange.columns import Choice, Column, Date, KeyText, Material, Name, Number, Ref
 from conservedb.exchange.lists import aliases, people, remarked
 from conservedb.exchange.statements import StatementTarget, StatementValue
 from conservedb.exchange.subject import NOTE, RECORD, Subject, person, ref, source
-from conservedb.records import materials, sources, terms
+from conservedb.records import batches, materials, sources, terms
 from conservedb.records import people as persons
 
 TERMS = Subject(
@@ -92,6 +92,26 @@ PEOPLE = Subject(
     ),
     in_object=False,
     folded=True,
+)
+
+BATCHES = Subject(
+    "batches",
+    "batch",
+    batches.batch,
+    ("ref",),
+    (
+        ref(),
+        Material("material"),
+        Column("lot"),
+        Date("made"),
+        person("made_by"),
+        Column("concentration"),
+        Column("carrier"),
+        NOTE,
+        *RECORD,
+    ),
+    in_object=False,
+    makes_key=True,
 )
 
 SOURCES = Subject(

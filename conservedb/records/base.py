@@ -14,7 +14,10 @@ from sqlalchemy import (
     Text,
     UniqueConstraint,
 )
+from sqlalchemy import text as sql
 from sqlalchemy.schema import SchemaItem
+
+from conservedb.dates import UNKNOWN_END, UNKNOWN_START
 
 metadata = MetaData(
     naming_convention={
@@ -66,14 +69,22 @@ def one_of(column: str, values: tuple[str, ...]) -> CheckConstraint:
     return CheckConstraint(f"{column} IN ({listed})", name=f"{column}_known")
 
 
-def dated(prefix: str) -> tuple[SchemaItem, ...]:
-    """The six columns of one date (see `conservedb.dates`); bounds are day numbers."""
+def dated(prefix: str, *, joined: bool = False) -> tuple[SchemaItem, ...]:
+    """The six columns of one date (see `conservedb.dates`); bounds are day numbers.
+
+    Where they `joined` a table that may already have had rows, the date of these is blank.
+    """
+    earliest, latest, flags, derived = (
+        (sql(f"{UNKNOWN_START}"), sql(f"{UNKNOWN_END}"), sql("0"), sql("'blank'"))
+        if joined
+        else (None,) * 4
+    )
     return (
         Column(f"{prefix}_words", Text),
         Column(f"{prefix}_edtf", Text),
-        Column(f"{prefix}_earliest", Integer, nullable=False),
-        Column(f"{prefix}_latest", Integer, nullable=False),
-        Column(f"{prefix}_flags", Integer, nullable=False),
-        Column(f"{prefix}_derived", Text, nullable=False),
+        Column(f"{prefix}_earliest", Integer, nullable=False, server_default=earliest),
+        Column(f"{prefix}_latest", Integer, nullable=False, server_default=latest),
+        Column(f"{prefix}_flags", Integer, nullable=False, server_default=flags),
+        Column(f"{prefix}_derived", Text, nullable=False, server_default=derived),
         CheckConstraint(f"{prefix}_earliest <= {prefix}_latest", name=f"{prefix}_in_order"),
     )

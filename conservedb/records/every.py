@@ -4,14 +4,18 @@ Who asks one question imports the tables of that question only; making all of th
 """
 
 from conservedb.records import (
+    authorisations,
+    batches,
     behaviour,
     hazards,
     layers,
     log,
     materials,
     objects,
+    observations,
     people,
     places,
+    plans,
     rules,
     sources,
     spot_tests,
@@ -21,6 +25,8 @@ from conservedb.records import (
 from conservedb.records.base import metadata
 
 __all__ = [
+    "authorisations",
+    "batches",
     "behaviour",
     "hazards",
     "layers",
@@ -28,8 +34,10 @@ __all__ = [
     "materials",
     "metadata",
     "objects",
+    "observations",
     "people",
     "places",
+    "plans",
     "rules",
     "sources",
     "spot_tests",

@@ -8,6 +8,7 @@ interventions, removals and sightings; `NEVER` stands for "no such event known".
 from __future__ import annotations
 
 from sqlalchemy import (
+    REAL,
     CheckConstraint,
     Column,
     ForeignKey,
@@ -37,6 +38,8 @@ IDENTIFIED = (
 SIGNIFICANCE = ("keep", "may go", "undecided")
 EXTENTS = ("all", "part", "attempted")
 SIGHTING_RESULTS = ("seen", "not found", "not accessible")
+DEPTH_KNOWN = ("measured", "sampled", "estimated", "assumed")
+RESIDUE_SIDES = ("A", "B", "both", "none seen", "unknown")
 TEMPORARY_ROLES = ("facing", "temporary support", "temporary fill", "temporary consolidant")
 """Roles of layers that were never meant to stay."""
 
@@ -93,6 +96,14 @@ layer = record_table(
     reference("source_id", "source"),
     text("note"),
     *_bounds(),
+    reference("batch_id", "batch"),
+    Column("temperature_c", REAL),
+    text("treated_from"),
+    Column("cycles", Integer),
+    Column("uptake_g", REAL),
+    Column("depth_mm", REAL),
+    text("depth_known"),
+    Column("recorded_over", Integer),
     UniqueConstraint("object_id", "ref"),
     UniqueConstraint("object_id", "id"),
     ForeignKeyConstraint(["object_id", "place_id"], ["place.object_id", "place.id"]),
@@ -106,10 +117,16 @@ layer = record_table(
     one_of("dry", DRY),
     one_of("identified", IDENTIFIED),
     one_of("significance", SIGNIFICANCE),
+    one_of("depth_known", DEPTH_KNOWN),
+    CheckConstraint("cycles >= 0", name="cycles_positive"),
+    CheckConstraint("uptake_g >= 0", name="uptake_positive"),
+    CheckConstraint("depth_mm >= 0", name="depth_positive"),
+    CheckConstraint("recorded_over >= 1", name="recorded_over_some"),
     Index(None, "place_id", "stack"),
     Index(None, "intervention_id"),
     Index(None, "material_id", "material_class_id"),
     Index(None, "material_class_id", "place_id"),
+    Index("ix_layer_batch", "batch_id", sqlite_where=words("batch_id").is_not(None)),
     Index("ix_layer_unplaced", "object_id", sqlite_where=words("place_id").is_(None)),
     Index(
         "ix_layer_temporary",
@@ -117,7 +134,8 @@ layer = record_table(
         sqlite_where=words("role").in_(TEMPORARY_ROLES),
     ),
 )
-"""`place_id` is NULL where several places are candidates; they stand in `layer_candidate`."""
+"""`place_id` is NULL where several places are candidates; they stand in `layer_candidate`.
+`recorded_over`: over how many places at once it was recorded."""
 
 layer_candidate = link_table(
     "layer_candidate",
@@ -151,6 +169,10 @@ removal = record_table(
     text("side"),
     reference("source_id", "source"),
     text("note"),
+    text("kept_what"),
+    text("kept_where"),
+    text("residue_side"),
+    text("residue"),
     UniqueConstraint("object_id", "ref"),
     ForeignKeyConstraint(["object_id", "layer_id"], ["layer.object_id", "layer.id"]),
     ForeignKeyConstraint(
@@ -158,6 +180,8 @@ removal = record_table(
     ),
     one_of("extent", EXTENTS),
     one_of("side", SIDES),
+    one_of("residue_side", RESIDUE_SIDES),
+    Index("ix_removal_in_object", "object_id", "id", unique=True),
     Index(None, "layer_id"),
     Index(None, "intervention_id"),
 )

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from sqlalchemy import (
     REAL,
+    CheckConstraint,
     Column,
     ForeignKey,
     ForeignKeyConstraint,
@@ -14,6 +15,7 @@ from sqlalchemy import (
 )
 
 from conservedb.records.base import dated, link_table, one_of, record_table, reference, text
+from conservedb.records.base import text as words
 
 INTERVENTION_KINDS = (
     "examine",
@@ -31,6 +33,8 @@ INTERVENTION_KINDS = (
     "other",
 )
 AIMS = ("preventive", "remedial", "restoration")
+STANDINGS = ("planned", "routine care", "first aid", "historic")
+"""By what right a step was done: by a plan, a standing approval, need, or long ago."""
 AGENT_FORMS = ("free", "swab", "gel", "poultice", "vapour", "bath")
 
 treatment = record_table(
@@ -44,6 +48,9 @@ treatment = record_table(
     *dated("ended"),
     reference("lead_id", "person"),
     text("note"),
+    text("result"),
+    text("recommendations"),
+    *dated("next_check", joined=True),
     UniqueConstraint("object_id", "ref"),
     UniqueConstraint("object_id", "id"),
     Index(None, "lead_id"),
@@ -63,13 +70,30 @@ intervention = record_table(
     *dated("recorded"),
     reference("recorded_by_id", "person"),
     text("note"),
+    reference("planned_step_id", "planned_step"),
+    text("deviation"),
+    text("standing"),
+    text("unauthorised_reason"),
+    reference("unauthorised_by_id", "person"),
+    text("circumstances"),
+    text("methods"),
+    Column("recorded_over", Integer),
+    text("time_of_day"),
     UniqueConstraint("object_id", "ref"),
     UniqueConstraint("object_id", "id"),
     ForeignKeyConstraint(["object_id", "treatment_id"], ["treatment.object_id", "treatment.id"]),
     one_of("kind", INTERVENTION_KINDS),
+    one_of("standing", STANDINGS),
+    CheckConstraint("recorded_over >= 1", name="recorded_over_some"),
     Index(None, "treatment_id"),
     Index(None, "date_latest"),
+    Index(
+        "ix_intervention_planned",
+        "planned_step_id",
+        sqlite_where=words("planned_step_id").is_not(None),
+    ),
 )
+"""`recorded_over`: over how many parts or places at once it was recorded."""
 
 intervention_aim = link_table(
     "intervention_aim",
@@ -129,6 +153,7 @@ agent = record_table(
     text("cleared"),
     text("cleared_how"),
     text("note"),
+    reference("batch_id", "batch"),
     UniqueConstraint("object_id", "ref"),
     UniqueConstraint("object_id", "id"),
     ForeignKeyConstraint(
@@ -138,6 +163,7 @@ agent = record_table(
     Index(None, "intervention_id"),
     Index(None, "material_id"),
     Index(None, "material_class_id"),
+    Index("ix_agent_batch", "batch_id", sqlite_where=words("batch_id").is_not(None)),
 )
 
 agent_place = link_table(

@@ -10,17 +10,18 @@ from conservedb.records.layers import COVERAGES, DRY, IDENTIFIED, LAYER_ORIGINS,
 from conservedb.records.objects import COMPONENT_ORIGINS, KNOWN_FROM
 from conservedb.records.places import JOINT_EVENTS, PLACE_KINDS
 from conservedb.records.treatments import AGENT_FORMS, AIMS, INTERVENTION_KINDS
-from tests.exchange.random_behaviour import RandomBehaviour
+from tests.exchange.random_work import RandomWork
 
 LATER = ("1991", "1995-02-03", "199X", "after 1990", "in the time of the old chief", "2001~")
 
 
-class RandomTables(RandomBehaviour):
+class RandomTables(RandomWork):
     """One random database; the same seed gives the same one."""
 
     def __init__(self, seed: int) -> None:
         super().__init__(seed)
         self._shared()
+        self._work_shared()
         for number in range(self.chance.randint(1, 3)):
             self._object(f"N.{number}.{self.chance.randint(1, 99)}")
 
@@ -33,10 +34,6 @@ class RandomTables(RandomBehaviour):
                 writer = csv.DictWriter(file, BY_NAME[name].headers, restval="")
                 writer.writeheader()
                 writer.writerows(rows)
-
-    def _material(self) -> str:
-        key = self.chance.choice(self.materials)
-        return self.chance.choice(("", key, f"old word = {key}", "PVA", "cement"))
 
     def _object(self, number: str) -> None:
         self._add(
@@ -56,12 +53,24 @@ class RandomTables(RandomBehaviour):
         self._add(
             "components", object=number, mark=self._key(), kind="pin", bridges=self._some(joints)
         )
-        deeds = [self._deed(number, parts, places) for _ in range(self.chance.randint(1, 4))]
+        treatment, plan, step = self._planned(number, parts, places)
+        deeds = [
+            self._deed(number, parts, places, treatment, step)
+            for _ in range(self.chance.randint(1, 4))
+        ]
+        self._authorised(number, plan, step, deeds[0])
         for joint in joints:
             self._joint_event(number, joint, deeds)
         layers = [self._layer(number, places, deeds) for _ in range(self.chance.randint(1, 8))]
         self._test(number, self.chance.choice(layers), self.chance.choice(["", *deeds]))
         self._accept(number, parts[0], places[0], layers[0])
+        removals = [
+            row["ref"]
+            for row in self.rows.get("removals", [])
+            if row["object"] == number and row["ref"]
+        ]
+        on = {"component": parts, "place": places, "layer": layers}
+        self._found(number, on, deeds[0], removals)
         if len(places) > 1:
             self._near(number, *self.chance.sample(places, 2))
         self._about(number, parts, places, deeds)
@@ -81,6 +90,9 @@ class RandomTables(RandomBehaviour):
             mass_kg=self._number(),
             made=self.chance.choice(("", "1741", "1741~")),
             lost=self.chance.choice(("", "", "", "2005")),
+            retired=self._date(),
+            retired_why=self._text(),
+            replaced_by=self._one(tuple(parts)),
             known_from=self._one(KNOWN_FROM),
             note=self._text(),
         )
@@ -104,12 +116,15 @@ class RandomTables(RandomBehaviour):
         )
         return mark
 
-    def _deed(self, number: str, parts: list[str], places: list[str]) -> str:
+    def _deed(
+        self, number: str, parts: list[str], places: list[str], treatment: str, step: str
+    ) -> str:
         ref = self._key()
         self._add(
             "interventions",
             object=number,
             ref=ref,
+            treatment=self._one((treatment,)),
             kind=self._one(INTERVENTION_KINDS),
             technique=self._text(),
             aims=self._some(list(AIMS)),
@@ -119,6 +134,7 @@ class RandomTables(RandomBehaviour):
             places=self._some(places),
             source=self._one(tuple(self.sources)),
             note=self._text(),
+            **self._step_done(step),
         )
         self._add(
             "agents",
@@ -128,6 +144,7 @@ class RandomTables(RandomBehaviour):
             place=self._some(places),
             form=self._one(AGENT_FORMS),
             temperature_c=self.chance.choice(("", "-5", "20.5")),
+            batch=self._one(tuple(self.batches)),
             note=self._text(),
         )
         return ref
@@ -165,6 +182,7 @@ class RandomTables(RandomBehaviour):
             significance_by=self._one(tuple(self.people)),
             source=self._one(tuple(self.sources)),
             note=self._text(),
+            **self._soaked(),
         )
         if self.chance.random() < 0.5:
             self._add(
@@ -176,6 +194,7 @@ class RandomTables(RandomBehaviour):
                 extent=self.chance.choice(("all", "part", "attempted")),
                 side=self.chance.choice(("", "", "A", "B")),
                 cause=self._text(),
+                **self._kept(),
             )
         if self.chance.random() < 0.4:
             self._add(
@@ -211,7 +230,6 @@ class RandomTables(RandomBehaviour):
             since=self._date(),
         )
         self._add("whereabouts", object=number, place_name=self._text(), since=self._date())
-        self._add("treatments", object=number, ref=self._key(), title=self._text(), begun="1934")
         for table, ref in (("place", places[0]), ("intervention", deeds[0]), ("object", "")):
             self._add(
                 "statements", table=table, object=number, ref=ref, field="note", value=self._text()

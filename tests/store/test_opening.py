@@ -194,10 +194,12 @@ def test_reading_works_where_one_may_not_write(path: Path, monkeypatch: pytest.M
         assert connection.exec_driver_sql("SELECT count(*) FROM object").scalar() == 0
 
 
+NEXT = f"{int(HEAD) + 1:04}"
+"""A revision that no program knows yet."""
 OLD_TO_NEW = '''"""a column more, and a table rebuilt"""
 import sqlalchemy as sa
 from alembic import op
-revision = "9000"
+revision = "{next}"
 down_revision = "{head}"
 def upgrade():
     op.add_column("object", sa.Column("owner", sa.Text()))
@@ -210,8 +212,8 @@ def upgrade():
 def newer_program(tmp_path: Path, failure: str = "") -> Path:
     folder = tmp_path / "migrations"
     shutil.copytree(migrations_folder(), folder, ignore=shutil.ignore_patterns("__pycache__"))
-    text = OLD_TO_NEW.format(failure=failure, head=HEAD)
-    (folder / "versions" / "9000_more.py").write_text(text, encoding="utf-8")
+    text = OLD_TO_NEW.format(failure=failure, head=HEAD, next=NEXT)
+    (folder / "versions" / f"{NEXT}_more.py").write_text(text, encoding="utf-8")
     return folder
 
 
@@ -231,8 +233,8 @@ def test_an_older_file_is_upgraded_after_a_copy(
     load(path)
     open_database(path)[0].dispose()
     before = counts(path)
-    monkeypatch.setattr(opening, "HEAD", "9000")
-    monkeypatch.setattr(opening, "REVISIONS", (*REVISIONS, "9000"))
+    monkeypatch.setattr(opening, "HEAD", NEXT)
+    monkeypatch.setattr(opening, "REVISIONS", (*REVISIONS, NEXT))
     monkeypatch.setattr(
         "conservedb.store.upgrade.migrations_folder", lambda: newer_program(tmp_path)
     )
@@ -241,7 +243,9 @@ def test_an_older_file_is_upgraded_after_a_copy(
     assert upgraded is not None
     assert upgraded.backup is not None
     assert upgraded.backup.name == f"old.db.before-{HEAD}.db"
-    assert upgraded.remarks == (f"upgraded to schema 9000; a copy from before: {upgraded.backup}",)
+    assert upgraded.remarks == (
+        f"upgraded to schema {NEXT}; a copy from before: {upgraded.backup}",
+    )
     assert counts(upgraded.backup) == before == counts(path)
     raw = sqlite3.connect(path)
     assert raw.execute("SELECT colour FROM component").fetchone() == (None,)
@@ -262,7 +266,7 @@ def test_a_failed_upgrade_leaves_the_file_as_it_was(tmp_path: Path, failure: str
     open_database(path)[0].dispose()
     before, rows = tables_and_triggers(path), counts(path)
     with pytest.raises(DatabaseProblem, match="the file is as it was, and a copy lies in"):
-        upgrade(path, HEAD, "9000", newer_program(tmp_path, failure))
+        upgrade(path, HEAD, NEXT, newer_program(tmp_path, failure))
     assert tables_and_triggers(path) == before
     assert counts(path) == rows
 
