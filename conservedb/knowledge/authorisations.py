@@ -4,17 +4,19 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
+from conservedb.knowledge.authority_outcomes import (
+    AFTERWARDS,
+    CANNOT_TELL,
+    EXPIRED,
+    IN_FORCE,
+    NOT_COVERED,
+    OTHER_VERSION,
+    RATIFIED,
+    REFUSED,
+)
 from conservedb.knowledge.narrowing import Interval
 from conservedb.knowledge.planned_work import UNDATED, RecordedStep, WorkPlan
 
-IN_FORCE = "in force"
-RATIFIED = "ratified"
-REFUSED = "refused"
-CANNOT_TELL = "cannot tell"
-EXPIRED = "expired"
-AFTERWARDS = "authorised after the start"
-OTHER_VERSION = "another version"
-NOT_COVERED = "not covered"
 BEFORE, HOLDS, OVER, UNSURE = "before", "holds", "over", "unsure"
 
 
@@ -84,16 +86,19 @@ class Reading:
 def holds_on(since: Interval, until: Interval | None, day: Interval) -> str:
     """Whether an approval holds on a day: "before", "holds", "over" or "unsure".
 
-    It holds from its own day to its last, both included. Where the days overlap, or any of
-    them is approximate or uncertain, nobody can tell.
+    It holds from its own day to its last, both included, and only where both are exact: an
+    approval whose date or expiry is vague ("in 2012") is never said to hold. Where the days
+    overlap, or any of them is approximate or uncertain, nobody can tell.
     """
-    ends = () if until is None else (until,)
-    if any(one.flags for one in (since, day, *ends)):
+    ends = (since,) if until is None else (since, until)
+    if day.flags or any(end.flags for end in ends):
         return UNSURE
     if day.latest < since.earliest:
         return BEFORE
     if until is not None and until.latest < day.earliest:
         return OVER
+    if any(end.earliest != end.latest for end in ends):
+        return UNSURE
     if since.latest <= day.earliest and (until is None or day.latest <= until.earliest):
         return HOLDS
     return UNSURE
@@ -146,21 +151,22 @@ def read_authorisation(
 
 def _refusal(one: Authorisation, step: RecordedStep) -> tuple[str, str]:
     """A refusal, told apart by whether it may have come after the step."""
-    when = holds_on(one.when, None, step.when)
-    if when == BEFORE:
+    qualified = one.when.flags or step.when.flags
+    if not qualified and step.when.latest < one.when.earliest:
         return AFTERWARDS, "refused after the day of the step"
-    if when == UNSURE:
-        return CANNOT_TELL, "refused, but whether before the step cannot be told from the dates"
-    return REFUSED, "refused"
+    if not qualified and one.when.latest <= step.when.earliest:
+        return REFUSED, "refused"
+    return CANNOT_TELL, "refused, but whether before the step cannot be told from the dates"
 
 
 def _ratification(one: Authorisation, step: RecordedStep) -> tuple[str, str]:
-    """A ratification counts from the day of the step on, not before it."""
-    when = holds_on(step.when, None, one.when)
-    if when == HOLDS:
-        return RATIFIED, "ratified afterwards"
-    if when == BEFORE:
-        return CANNOT_TELL, "the ratification is dated before the step it ratifies"
+    """A ratification counts from the day of the step on, not before it, and needs a day."""
+    exact = one.when.earliest == one.when.latest
+    if exact and not one.when.flags and not step.when.flags:
+        if step.when.latest <= one.when.earliest:
+            return RATIFIED, "ratified afterwards"
+        if one.when.latest < step.when.earliest:
+            return CANNOT_TELL, "the ratification is dated before the step it ratifies"
     return CANNOT_TELL, "whether it was ratified after the step cannot be told from the dates"
 
 
