@@ -228,12 +228,11 @@ def _by_author(
         return replace(reading, outcome=CANNOT_TELL, clause=clause)
     if reading.person not in plan.authors:
         return reading
-    others = [
-        _in_capacity(one)
+    found = {
+        one.outcome
         for one in leave
-        if one.capacity in {*capacities, ""} and one.person not in plan.authors
-    ]
-    found = {one.outcome for one in others}
+        if one.capacity in capacities and one.person not in plan.authors
+    }
     if found & {IN_FORCE, RATIFIED}:
         return reading
     if CANNOT_TELL in found:

@@ -192,7 +192,17 @@ def test_a_refusal_beats() -> None:
     assert outcomes(ask(given_leave(), replace(REFUSAL, when=on(DAY + 1)))) == [words.IN_FORCE]
     assert outcomes(ask(given_leave(), replace(REFUSAL, when=on(80, 95)))) == [words.REFUSED]
     assert outcomes(ask(replace(REFUSAL, when=on(DAY + 1)))) == [words.REFUSED]
-    doubtful = ask(given_leave(), replace(REFUSAL, when=on(90, 90, 2)))
+    assert outcomes(ask(given_leave(), replace(REFUSAL, when=on(DAY)))) == [words.REFUSED]
+    late = replace(REFUSAL, when=on(DAY + 1))
+    in_doubt = given_leave(when=on(95, 105))
+    assert outcomes(ask(in_doubt, late)) == [words.CANNOT_TELL] * 2
+
+
+@pytest.mark.parametrize(
+    "more", [{"when": on(90, 90, 2)}, {"when": on(110, 110, 1)}, {"scope": "the basin"}]
+)
+def test_a_refusal_in_doubt_leaves_nothing_in_force(more: dict[str, Any]) -> None:
+    doubtful = ask(given_leave(), replace(REFUSAL, **more))
     assert outcomes(doubtful) == [words.CANNOT_TELL] * 2
     assert "in force" not in doubtful.findings[0].sentence
 
@@ -216,6 +226,9 @@ def test_a_refusal_beats() -> None:
             [AUTHOR, given_leave(capacity="owner", when=on(90, 90, 2))],
             [words.CANNOT_TELL] * 2,
         ),
+        # another person in a capacity that nobody wrote down
+        (PLAN, CURATOR, [AUTHOR, given_leave(capacity="")], [words.CANNOT_TELL]),
+        (PLAN, BOTH[1:], [AUTHOR, replace(AUTHOR, capacity="owner")], [words.AUTHOR_ALONE]),
         (replace(PLAN, authors=()), CURATOR, [given_leave()], [words.CANNOT_TELL]),
     ],
 )
@@ -275,6 +288,22 @@ def test_a_start_before_authorisation(reason: str, name: str, outcome: str, sent
         assert found.start is not None
         assert (found.start.outcome, found.start.sentence) == (outcome, sentence)
     assert ask(given_leave(), step=step).start is None
+
+
+def test_a_reason_given_is_shown_where_the_authorisation_is_in_doubt() -> None:
+    step = replace(STEP, unauthorised_reason="rain", unauthorised_by="Di")
+    in_doubt = given_leave(when=on(95, 105))
+    found = ask(in_doubt, step=step)
+    assert found.start is not None
+    assert found.start.outcome == words.STARTED
+    assert ask(in_doubt).start is None
+
+
+def test_the_nearest_to_an_authorisation_is_told() -> None:
+    expired, late = given_leave(expires=on(DAY - 1)), given_leave(when=on(DAY + 1))
+    assert outcomes(ask(late, expired)) == [words.EXPIRED]
+    assert outcomes(ask(late, expired, AUTHOR)) == [words.AUTHOR_ALONE]
+    assert outcomes(ask(given_leave(), plan=None)) == [words.NOT_COVERED]
 
 
 def test_dates_against_every_day() -> None:

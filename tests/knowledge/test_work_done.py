@@ -84,6 +84,11 @@ def test_places_and_components_still_without_a_step() -> None:
     assert (found.places, found.components) == ((), ())
 
 
+def test_a_plan_without_places_leaves_every_place_open_to_it() -> None:
+    found = work_done(PLAN, [step("I2", "fill", "S2", components=("B07",), places=("J3",))])
+    assert (found.steps[1].state, found.steps[1].elsewhere) == (DONE, ())
+
+
 @pytest.mark.parametrize(
     ("one", "sentence"),
     [
