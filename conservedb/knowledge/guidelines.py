@@ -41,6 +41,8 @@ SOURCES = {
     "ICOM-CC 2008": "ICOM-CC, Terminology to characterize the conservation of tangible cultural "
     "heritage (New Delhi, 2008), "
     "https://documents.pub/document/icom-cc-new-delhi-en-fr-esp-2008.html",
+    "common practice": "common practice, no source: AIC Commentary 17 asks that the taking of a "
+    "sample be recorded, not that it be photographed",
     "Spectrum": "Collections Trust, Spectrum 5: Collections care and conservation; Condition "
     "checking and technical assessment (2017, 2022; its units of information from memory), "
     "https://collectionstrust.org.uk/resource/"
@@ -142,7 +144,7 @@ DEMANDS = (
         "aims",
         "the aims (preventive, remedial, restoration)",
         "must",
-        "AIC C26; EN 16853; ICOM-CC 2008",
+        "AIC C26; EN 16853",
         (PLAN,),
     ),
     Demand("aims", "the aims of each step", "should", "ICOM-CC 2008", _WORK),
@@ -194,16 +196,16 @@ DEMANDS = (
 """The fields asked for, in the order in which a record tells them."""
 
 PHOTOGRAPHS = (
-    Demand("before", "before treatment", "must", "AIC C27; ECCO 10", _EVERY),
+    Demand("before", "before treatment", "must", "AIC C27", _EVERY),
     Demand("hidden", "of whatever becomes hidden, before it is", "must", "AIC C27", _WORK),
     Demand(
         "samples",
         "of each sampling site",
         "should",
-        "AIC C17; EN 16085",
+        "common practice",
         (EXAMINATION, *_WORK),
         True,
     ),
-    Demand("after", "after treatment", "must", "AIC C27; ECCO 10", (CLOSED,)),
+    Demand("after", "after treatment", "must", "AIC C27", (CLOSED,)),
 )
 """The photographs asked for; a photograph of a sampling site only where samples were taken."""
