@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import datetime
 import shutil
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
@@ -14,6 +14,15 @@ from conservedb.store.create import create
 from conservedb.store.opening import open_database
 
 TODAY = datetime.date(2026, 11, 2)
+
+
+@pytest.fixture(autouse=True, scope="session")
+def _own_state(tmp_path_factory: pytest.TempPathFactory) -> Iterator[None]:
+    """Tests remember nothing on this computer, and write under a name of their own."""
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setenv("CONSERVEDB_STATE", str(tmp_path_factory.mktemp("state")))
+        patch.setenv("CONSERVEDB_WHO", "A. Tester")
+        yield
 
 
 @pytest.fixture(scope="session")

@@ -18,7 +18,8 @@ class Record:
 
     `bad`: it has a fault of its own. `hangs`: it refers to a new row that is refused.
     `whole`: its blank cells are blank, for it comes from an export and the database has what
-    the program brought. `taken_over`: it makes such a record the department's own.
+    the program brought, or it amends a record. `taken_over`: it makes a record that the program
+    brought the department's own.
     """
 
     id: int

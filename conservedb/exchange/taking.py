@@ -49,7 +49,7 @@ class Taking(TakingKeys):
             kept = stored.get(record.id)
             bears_uuid = "uuid" in index and cells[index["uuid"]].strip()
             brought = bears_uuid and record.id in keys.as_shipped(subject.name)
-            record.whole = bool(kept and brought)
+            record.whole = bool(kept and (brought or self._whole))
             self._read(table, record, plan, kept)
             self._read_lists(table, record, lists, kept)
             self._name(subject, record)

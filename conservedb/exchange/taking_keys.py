@@ -20,10 +20,17 @@ class TakingKeys:
     """Gives every row of a folder its record; faults are collected, nothing is written."""
 
     def __init__(
-        self, connection: Connection, tables: list[Table], *, update: bool, entered: str
+        self,
+        connection: Connection,
+        tables: list[Table],
+        *,
+        update: bool,
+        entered: str,
+        whole: bool = False,
     ) -> None:
         self._connection = connection
         self._update = update
+        self._whole = whole
         self._entered = entered
         self._namespace = uuid.UUID(
             connection.exec_driver_sql("SELECT uuid FROM database").scalar_one()

@@ -14,7 +14,7 @@ from conservedb.exchange.subjects import SUBJECTS
 from conservedb.exchange.subjects_deeds import LAYERS
 from conservedb.exchange.subjects_parts import COMPONENTS, PLACES
 from conservedb.knowledge.layers import LayerBounds
-from conservedb.recording.bounds import stored_bounds
+from conservedb.recording.settling import settle
 from conservedb.records.every import metadata
 from conservedb.records.layers import BOUNDS
 
@@ -45,8 +45,7 @@ def write(
             parts = records.get(COMPONENTS.name, {}).values()
             _write_lists(connection, COMPONENTS, [r for r in parts if not r.refused])
         if subject is LAYERS:  # before the removals and sightings, which are held against them
-            _move_bounds(connection, bounds, objects)
-    _write_sides(connection, bounds)
+            settle(connection, bounds, objects)
 
 
 def _many(connection: Connection, statement: str, rows: list[tuple[Any, ...]]) -> None:
@@ -134,29 +133,3 @@ def _insert_list(connection: Connection, column: ListColumn, records: Iterable[R
     ]
     marks = ", ".join("?" * len(fields))
     _many(connection, f"INSERT INTO {column.table} ({', '.join(fields)}) VALUES ({marks})", rows)
-
-
-def _move_bounds(connection: Connection, bounds: dict[int, LayerBounds], objects: set[int]) -> None:
-    """Known layers whose bounds a new removal, sighting or date has moved."""
-    names = ", ".join(f"{name} = ?" for name in BOUNDS)
-    moved = [
-        (*bounds[layer_id].whole, layer_id)
-        for object_id in objects
-        for layer_id, stored in stored_bounds(connection, object_id).items()
-        if layer_id in bounds and stored.whole != bounds[layer_id].whole
-    ]
-    _many(connection, f"UPDATE layer SET {names} WHERE id = ?", moved)
-
-
-def _write_sides(connection: Connection, bounds: dict[int, LayerBounds]) -> None:
-    fields = ("layer_id", "side", *BOUNDS)
-    rows = [
-        (layer_id, side, *numbers)
-        for layer_id, worked_out in bounds.items()
-        for side, numbers in worked_out.sides.items()
-    ]
-    known = [(layer_id,) for layer_id in bounds]
-    if connection.exec_driver_sql("SELECT 1 FROM layer_side LIMIT 1").first():
-        _many(connection, "DELETE FROM layer_side WHERE layer_id = ?", known)
-    marks = ", ".join("?" * len(fields))
-    _many(connection, f"INSERT INTO layer_side ({', '.join(fields)}) VALUES ({marks})", rows)

@@ -44,6 +44,7 @@ change = Table(
     Column("before", Text),
     Column("after", Text),
     Index(None, "table_name", "record_id"),
+    Index("ix_change_gone", "table_name", sqlite_where=named("after").is_(None)),
     sqlite_strict=True,
     sqlite_autoincrement=True,
 )

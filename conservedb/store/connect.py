@@ -15,6 +15,7 @@ from sqlalchemy import Connection, Engine, create_engine, event
 from sqlalchemy.exc import OperationalError
 from sqlalchemy.pool import NullPool
 
+from conservedb.store.known_head import remember
 from conservedb.store.log import Author, Head, open_set, seal
 from conservedb.store.problems import DatabaseProblem
 
@@ -127,11 +128,13 @@ def writing(engine: Engine, author: Author) -> Iterator[Connection]:
         if sealed is None:  # nothing was changed: there is nothing to keep, nor to log
             transaction.rollback()
             return
+        identity = raw.execute("SELECT uuid FROM database").fetchone()[0]
         try:
             transaction.commit()
         except OperationalError as problem:
             transaction.rollback()
             _look_again(engine, sealed, problem)
+    remember(identity, sealed)
 
 
 def raw_of(connection: Connection) -> sqlite3.Connection:

@@ -104,6 +104,12 @@ def open_set(raw: sqlite3.Connection, author: Author) -> int:
     return done.lastrowid
 
 
+def open_number(raw: sqlite3.Connection) -> int | None:
+    """The number of the open change set."""
+    row = raw.execute("SELECT id FROM change_set WHERE hash IS NULL").fetchone()
+    return row[0] if row else None
+
+
 def seal(raw: sqlite3.Connection) -> Head | None:
     """Seal the open change set; None where none is open or nothing was changed in it."""
     row = raw.execute(f"SELECT {_SET} FROM change_set WHERE hash IS NULL").fetchone()

@@ -1,4 +1,4 @@
-"""Rows as the log writes them: read back, compared with the tables, and logged where they differ."""
+"""Rows as the log writes them: read back, compared with the tables, logged where they differ."""
 
 from __future__ import annotations
 
@@ -16,7 +16,7 @@ _FIELD = re.compile(r"([a-z0-9_]+)=('(?:[^']|'')*'|[^,']+)(?:,|$)", re.DOTALL)
 
 
 class Difference(NamedTuple):
-    """A row of a table that is not as the log last says; `logged` or `found` is None where absent."""
+    """A row that is not as the log last says; `logged` or `found` is None where there is none."""
 
     table: str
     record: int

@@ -52,3 +52,6 @@ def upgrade() -> None:
         sqlite_autoincrement=True,
     )
     op.create_index(op.f("ix_change_table_name_record_id"), "change", ["table_name", "record_id"])
+    op.create_index(
+        "ix_change_gone", "change", ["table_name"], sqlite_where=sa.text("after IS NULL")
+    )

@@ -1,0 +1,269 @@
+"""Taking a change set back, and putting it in force again, from what the log says.
+
+What somebody else has changed since is never overwritten: it is named, and nothing is done.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+from typing import Any, NamedTuple
+
+from sqlalchemy import Connection
+
+from conservedb.recording.facts import FIELDS, Facts
+from conservedb.recording.past import last_change
+from conservedb.recording.references import label, references
+from conservedb.recording.settling import Impossible, settle_objects
+from conservedb.records.every import metadata
+from conservedb.records.layers import BOUNDS
+from conservedb.store.connect import raw_of
+from conservedb.store.log import SetRow, sets
+from conservedb.store.log_rows import parse
+from conservedb.store.logging_triggers import owner_field
+
+OF_THE_PROGRAM = ("made", "upgraded", "found", "shipped", "accepted")
+"""Kinds of change sets that nobody recorded and nobody takes back."""
+_WORKED_OUT = "layer_side"
+_HELD_AGAINST_BOUNDS = ("removal", "sighting")
+_CITING = ("intervention", "layer", "removal", "sighting")
+_NAMED = 3
+
+Fields = dict[str, Any]
+Key = tuple[str, tuple[Any, ...]]
+
+
+class CannotUndo(Exception):
+    """The change set cannot be taken back; the message says why and what to do."""
+
+
+class _Net(NamedTuple):
+    """What a change set did to one row, all in all."""
+
+    key: Key
+    before: Fields | None
+    after: Fields | None
+
+
+@dataclass
+class _Work:
+    """Rows to take away, to change and to bring back."""
+
+    gone: list[_Net] = field(default_factory=list)
+    changed: list[_Net] = field(default_factory=list)
+    back: list[_Net] = field(default_factory=list)
+
+
+def in_force(connection: Connection) -> dict[int, bool]:
+    """Whether each change set stands: it does unless one that stands takes it back."""
+    known = [one for one in sets(raw_of(connection)) if one.hash is not None]
+    stands = {one.id: True for one in known}
+    for one in reversed(known):  # a later one decides about an earlier one
+        if one.undoes_id is not None and stands[one.id]:
+            stands[one.undoes_id] = False
+    return stands
+
+
+def latest(connection: Connection, who: str, *, undone: bool) -> SetRow | None:
+    """The last change set of a person that stands: of their work, or of what they took back."""
+    stands = in_force(connection)
+    for one in sorted(sets(raw_of(connection)), key=lambda row: row.id, reverse=True):
+        mine = one.who == who and one.hash is not None and stands[one.id]
+        if (
+            mine
+            and (one.kind == "undone") == undone
+            and one.kind not in (*OF_THE_PROGRAM, "redone")
+        ):
+            return one
+    return None
+
+
+def undo(connection: Connection, number: int) -> None:
+    """Take a change set back, inside the caller's writing transaction.
+
+    Raises:
+        CannotUndo: there is no such set, it does not stand, or something of it was changed since.
+    """
+    known = {one.id: one for one in sets(raw_of(connection))}
+    wanted = known.get(number)
+    if wanted is None or wanted.hash is None:
+        raise CannotUndo(f"there is no change set {number}; conservedb log lists them")
+    if wanted.kind in OF_THE_PROGRAM:
+        raise CannotUndo(f"change set {number} was {wanted.kind} by the program; it stays")
+    if not in_force(connection)[number]:
+        raise CannotUndo(f"change set {number} has been taken back already")
+    nets = _nets(connection, number)
+    work = _compared(connection, nets)
+    _refuse_needed(connection, work)
+    _carry_out(connection, work)
+
+
+def _nets(connection: Connection, number: int) -> list[_Net]:
+    first: dict[Key, Fields | None] = {}
+    last: dict[Key, Fields | None] = {}
+    rows = raw_of(connection).execute(
+        "SELECT table_name, before, after FROM change WHERE set_id = ? ORDER BY id", (number,)
+    )
+    for table, before, after in rows:
+        if table == _WORKED_OUT:
+            continue
+        was = parse(before) if before is not None else None
+        now = parse(after) if after is not None else None
+        if was is not None:
+            first.setdefault(_key(table, was), was)
+            last[_key(table, was)] = None
+        if now is not None:
+            first.setdefault(_key(table, now), None)
+            last[_key(table, now)] = now
+    return [
+        _Net(key, first[key], last[key])
+        for key in first
+        if _judged(key[0], first[key]) != _judged(key[0], last[key])
+    ]
+
+
+def _key(table: str, fields: Fields) -> Key:
+    return table, tuple(fields.get(c.name) for c in metadata.tables[table].primary_key)
+
+
+def _judged(table: str, fields: Fields | None) -> Fields | None:
+    """A row without what the program works out by itself."""
+    if fields is None or table != "layer":
+        return fields
+    return {name: value for name, value in fields.items() if name not in BOUNDS}
+
+
+def _compared(connection: Connection, nets: Iterable[_Net]) -> _Work:
+    """What is to be done; refused where a row is not as the change set left it."""
+    work, astray = _Work(), []
+    for net in nets:
+        table, key = net.key
+        now = _present(connection, table, key)
+        if _judged(table, now) != _judged(table, net.after):
+            fields = now or net.after or net.before or {}
+            astray.append((table, fields[owner_field(metadata.tables[table])]))
+        elif net.before is None:
+            work.gone.append(net)
+        elif net.after is None:
+            work.back.append(net)
+        else:
+            work.changed.append(net)
+    if astray:
+        raise CannotUndo(_changed_since(connection, astray))
+    return work
+
+
+def _present(connection: Connection, table: str, key: tuple[Any, ...]) -> Fields | None:
+    names = [column.name for column in metadata.tables[table].primary_key]
+    where = " AND ".join(f"{name} = ?" for name in names)
+    row = connection.exec_driver_sql(f"SELECT * FROM {table} WHERE {where}", key).mappings().first()
+    return None if row is None else {k: v for k, v in row.items() if v is not None}
+
+
+def _changed_since(connection: Connection, astray: list[tuple[str, int]]) -> str:
+    said = []
+    for table, record in list(dict.fromkeys(astray))[:_NAMED]:
+        last = last_change(raw_of(connection), table, record)
+        by = f" (by {last.who} on {last.at[:10]}, change set {last.set_number})" if last else ""
+        said.append(f"{label(connection, table, record)}{by}")
+    more = f" and {len(astray) - _NAMED} more" if len(astray) > _NAMED else ""
+    return (
+        f"changed again since: {'; '.join(said)}{more}; nothing was taken back; take the later"
+        " change back first, or amend the record"
+    )
+
+
+def _refuse_needed(connection: Connection, work: _Work) -> None:
+    """A record that others point at does not go, unless they go with it or let go of it."""
+    going = {(net.key[0], (net.after or {}).get("id")) for net in work.gone}
+    letting_go = {net.key for net in (*work.changed, *work.gone)}
+    for table, record in going:
+        if record is None:
+            continue
+        for one in references(connection, table, record):
+            owned = metadata.tables[one.table]
+            if (one.table, one.record) in going or (one.table, (one.record,)) in letting_go:
+                continue
+            if "uuid" not in owned.c and _belongs_to_gone(one.table, one.record, work):
+                continue
+            raise CannotUndo(
+                f"{label(connection, one.table, one.record)} rests on"
+                f" {label(connection, table, record)} by now; nothing was taken back; take that"
+                " back first, or amend it"
+            )
+
+
+def _belongs_to_gone(table: str, owner: int, work: _Work) -> bool:
+    """Whether rows of a list of this owner are among those that go or change."""
+    name = owner_field(metadata.tables[table])
+    return any(
+        net.key[0] == table and (net.after or {}).get(name) == owner
+        for net in (*work.gone, *work.changed)
+    )
+
+
+def _carry_out(connection: Connection, work: _Work) -> None:
+    connection.exec_driver_sql("PRAGMA defer_foreign_keys=ON")
+    objects = _objects(connection, (*work.gone, *work.changed, *work.back))
+    for net in work.gone:
+        table, key = net.key
+        if table == "layer":
+            connection.exec_driver_sql("DELETE FROM layer_side WHERE layer_id = ?", key)
+        names = [column.name for column in metadata.tables[table].primary_key]
+        where = " AND ".join(f"{name} = ?" for name in names)
+        connection.exec_driver_sql(f"DELETE FROM {table} WHERE {where}", key)
+    late = [net for net in (*work.changed, *work.back) if net.key[0] in _HELD_AGAINST_BOUNDS]
+    for net in (*work.changed, *work.back):
+        if net not in late:
+            _put(connection, net)
+    facts = Facts()
+    facts.load(connection, sorted(objects))
+    for net in late:
+        fields = net.before or {}
+        row = tuple(fields.get(name) for name in FIELDS[net.key[0]])
+        facts.rows[net.key[0]][fields["id"]] = row
+    try:
+        settle_objects(connection, objects, facts)
+    except Impossible as problem:
+        raise CannotUndo(f"{problem}; nothing was taken back") from problem
+    for net in late:
+        _put(connection, net)
+
+
+def _put(connection: Connection, net: _Net) -> None:
+    """Write a row as it was before; a layer keeps its present bounds until they are settled."""
+    table, key = net.key
+    fields = net.before or {}
+    names = [c.name for c in metadata.tables[table].columns]
+    if net.after is None:
+        marks = ", ".join("?" * len(names))
+        statement = f"INSERT INTO {table} ({', '.join(names)}) VALUES ({marks})"
+        connection.exec_driver_sql(statement, tuple(fields.get(name) for name in names))
+        return
+    keys = [c.name for c in metadata.tables[table].primary_key]
+    given = [name for name in names if name not in keys]
+    sets_ = ", ".join(f"{name} = ?" for name in given)
+    where = " AND ".join(f"{name} = ?" for name in keys)
+    values = (*(fields.get(name) for name in given), *key)
+    connection.exec_driver_sql(f"UPDATE {table} SET {sets_} WHERE {where}", values)
+
+
+def _objects(connection: Connection, nets: Iterable[_Net]) -> set[int]:
+    """The objects whose layers may be bounded otherwise afterwards."""
+    found: set[int] = set()
+    for net in nets:
+        for fields in (net.before, net.after):
+            if fields is None:
+                continue
+            if net.key[0] == "object":
+                found.add(fields["id"])
+            elif "object_id" in fields:
+                found.add(fields["object_id"])
+            elif net.key[0] == "source":
+                for table in _CITING:
+                    rows = connection.exec_driver_sql(
+                        f"SELECT DISTINCT object_id FROM {table} WHERE source_id = ?",
+                        (fields["id"],),
+                    )
+                    found.update(row[0] for row in rows)
+    return found

@@ -1,0 +1,145 @@
+"""Taking back, putting in force again, withdrawing, amending: by the log, and politely."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+from sqlalchemy import Engine
+
+from conservedb.exchange.amending import amend, shown
+from conservedb.exchange.entering import enter
+from conservedb.recording.undoing import CannotUndo, latest, undo
+from conservedb.recording.withdrawing import CannotWithdraw, withdraw
+from conservedb.store.connect import raw_of, reading, writing
+from conservedb.store.log import Author
+from conservedb.store.verify import verify
+from tests.conftest import TODAY
+from tests.recording.conftest import ME, OBJECT, entries
+
+
+def state(engine: Engine) -> dict[str, list[str]]:
+    """Every row but the log, as text; bounds included."""
+    from conservedb.store.log_rows import current
+    from conservedb.store.logging_triggers import logged_tables
+
+    with reading(engine) as connection:
+        raw = raw_of(connection)
+        return {t.name: sorted(text for _, text in current(raw, t)) for t in logged_tables()}
+
+
+def sound(engine: Engine) -> bool:
+    with reading(engine) as connection:
+        return list(verify(raw_of(connection))) == []
+
+
+def take_back(engine: Engine, who: str = "A. Tester", *, undone: bool = False) -> None:
+    with reading(engine) as connection:
+        last = latest(connection, who, undone=undone)
+    assert last is not None
+    kind = "redone" if undone else "undone"
+    with writing(engine, Author(who, kind, undoes=last.id)) as connection:
+        undo(connection, last.id)
+
+
+def test_a_removal_is_taken_back_and_put_in_force_again(engine: Engine) -> None:
+    before = state(engine)
+    removal = {"ref": "R1", "layer": "L1", "date": "2012", "extent": "all"}
+    assert not enter(engine, lambda _: entries(removals=[removal]), ME, TODAY).faults
+    after = state(engine)
+    assert after != before
+    take_back(engine)
+    assert state(engine) == before
+    take_back(engine, undone=True)
+    assert state(engine) == after
+    take_back(engine)
+    assert state(engine) == before
+    assert sound(engine)
+
+
+def test_what_somebody_changed_since_is_not_taken_back(engine: Engine) -> None:
+    assert not enter(
+        engine, lambda _: entries(layers=[{"ref": "L3", "place": "S1", "role": "wax"}]), ME, TODAY
+    ).faults
+    other = Author("Ida Holm", "amended", "spelling")
+    assert not amend(engine, "layer", OBJECT, "L3", {"role": "wax coating"}, other, TODAY).faults
+    before = state(engine)
+    with pytest.raises(CannotUndo, match=r"layer L3 of X\.1 \(by Ida Holm on .*take the later"):
+        take_back(engine)
+    assert state(engine) == before
+
+
+def test_what_others_rest_on_is_not_taken_back(engine: Engine) -> None:
+    assert not enter(
+        engine, lambda _: entries(layers=[{"ref": "L3", "place": "S1"}]), ME, TODAY
+    ).faults
+    ida = Author("Ida Holm", "recorded")
+    removal = {"ref": "R1", "layer": "L3", "date": "2012", "extent": "part"}
+    assert not enter(engine, lambda _: entries(removals=[removal]), ida, TODAY).faults
+    with pytest.raises(CannotUndo, match=r"changed again since: layer L3|removal R1 of X\.1 rests"):
+        take_back(engine)
+
+
+def test_a_clash_is_told_field_by_field(engine: Engine) -> None:
+    with reading(engine) as connection:
+        seen = shown(connection, "layers", OBJECT, "L1")
+    ida = Author("Ida Holm", "amended", "read the label again")
+    assert not amend(engine, "layers", OBJECT, "L1", {"role": "barrier"}, ida, TODAY).faults
+    mine = replace(ME, kind="amended", reason="seen under the lens")
+    told = amend(
+        engine, "layers", OBJECT, "L1", {"role": "filler", "note": "thin"}, mine, TODAY, seen
+    )
+    (clash,) = told.clashes
+    assert (clash.field, clash.shown, clash.mine, clash.theirs, clash.by) == (
+        "role",
+        "adhesive",
+        "filler",
+        "barrier",
+        "Ida Holm",
+    )
+    told = amend(engine, "layers", OBJECT, "L1", {"note": "thin"}, mine, TODAY, seen)
+    assert not told.clashes
+    with reading(engine) as connection:
+        now = shown(connection, "layers", OBJECT, "L1").cells
+    assert (now["role"], now["note"]) == ("barrier", "thin")
+
+
+def test_a_mark_is_renamed_and_its_layers_follow(engine: Engine) -> None:
+    mine = replace(ME, kind="amended", reason="a slip")
+    told = amend(engine, "places", OBJECT, "J1", {"mark": "J01", "note": "n"}, mine, TODAY)
+    assert told.faults == ()
+    assert told.keys == ("J01",)
+    with reading(engine) as connection:
+        assert shown(connection, "layers", OBJECT, "L1").cells["place"] == "J01"
+    taken = amend(engine, "places", OBJECT, "J01", {"mark": "B1"}, mine, TODAY)
+    assert "already" in taken.faults[0].reason
+
+
+def test_a_record_is_withdrawn_with_what_was_recorded_as_part_of_it(engine: Engine) -> None:
+    before = state(engine)
+    away = Author("A. Tester", "withdrawn", "another object was meant")
+    with reading(engine) as connection:
+        step = connection.exec_driver_sql("SELECT id FROM intervention").scalar_one()
+    with (
+        pytest.raises(CannotWithdraw, match=r"layer L1 of X\.1, layer L2 of X\.1 were recorded"),
+        writing(engine, away) as connection,
+    ):
+        withdraw(connection, "intervention", step)
+    assert state(engine) == before
+    with writing(engine, away) as connection:
+        gone = withdraw(connection, "intervention", step, together=True)
+    assert gone.labels == ["intervention I1 of X.1", "layer L1 of X.1", "layer L2 of X.1"]
+    assert state(engine)["layer"] == []
+    take_back(engine)
+    assert state(engine) == before
+    assert sound(engine)
+
+
+def test_a_place_that_is_named_is_not_withdrawn(engine: Engine) -> None:
+    with reading(engine) as connection:
+        place = connection.exec_driver_sql("SELECT id FROM place WHERE mark='J1'").scalar_one()
+    with (
+        pytest.raises(CannotWithdraw, match=r"layer L1 of X\.1 name place J1 of X\.1"),
+        writing(engine, Author("A. Tester", "withdrawn", "x")) as connection,
+    ):
+        withdraw(connection, "place", place)
