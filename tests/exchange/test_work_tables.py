@@ -101,8 +101,8 @@ FAULTS: dict[str, tuple[Tables, str]] = {
     ),
     "a batch that nobody made": (
         {"layers": LAYER.format("batch", "batch-9")},
-        'layers.csv, line 2, column batch "batch-9": names no batch in the folder or the database; did'
-        " you mean batch-1? else add it to batches.csv, or leave the cell blank",
+        'layers.csv, line 2, column batch "batch-9": names no batch in the folder or the database;'
+        " did you mean batch-1? else add it to batches.csv, or leave the cell blank",
     ),
     "ck_component_not_its_own_successor": (
         {"components": "object,mark,replaced_by\nN.1,B1,B1\nN.1,B2,\n"},
