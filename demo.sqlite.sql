@@ -186,6 +186,7 @@ INSERT INTO person VALUES(16,'67bb1403-06a5-5ac9-8e92-2f2f8ca1920d','2026-11-02'
 INSERT INTO person VALUES(17,'e94758cf-a61f-588a-afb2-98747d729585','2026-11-02','Amara Whitlock','amara whitlock','head of objects conservation','Museum of Saltmarsh Quay','2018/..','2018/..',736695,9000000,0,'edtf',NULL);
 INSERT INTO person VALUES(18,'0fd64d9d-b1f5-5548-85ac-cbe28d2e2172','2026-11-02','Leonie Strand','leonie strand','registrar','Museum of Saltmarsh Quay','2015/..','2015/..',735599,9000000,0,'edtf','Entered the old cards and ledgers from 2024 on.');
 INSERT INTO person VALUES(19,'576f6225-27d8-54ae-a3b0-68d0d5f6ad58','2026-11-02','Bruno Castell','bruno castell','intern','Museum of Saltmarsh Quay','2025/2026','2025/2026',739252,739981,0,'edtf',NULL);
+INSERT INTO person VALUES(20,'c7b5fbde-9e2f-5e68-a4e0-e6f2de7a7b94','2026-11-02','Rosalind Thaxter','rosalind thaxter','curator of sculpture','Museum of Saltmarsh Quay','2019/..','2019/..',737060,9000000,0,'edtf',NULL);
 CREATE TABLE source (
 	id INTEGER NOT NULL PRIMARY KEY AUTOINCREMENT, 
 	uuid TEXT NOT NULL, 
@@ -398,6 +399,7 @@ INSERT INTO term VALUES(11,'c97fd785-e537-50d6-927f-529ea6f7f89b','2026-11-02','
 INSERT INTO term VALUES(12,'25cc21d2-0603-5da9-857d-a225cbdedc97','2026-11-02','technique','grouting','pouring a fill into a void behind or in a joint','AAT','300053093',NULL,'Id from the Getty Art & Architecture Thesaurus extract of 2023-10-18 (ODC-By).');
 INSERT INTO term VALUES(13,'087cd67b-4a6b-5f26-a8e1-91205e87bc24','2026-11-02','condition','efflorescence','salt crystals on the surface','AAT','300214748',NULL,'Id from the Getty Art & Architecture Thesaurus extract of 2023-10-18 (ODC-By).');
 INSERT INTO term VALUES(14,'05901ada-a377-5f62-98d8-cedb62c22139','2026-11-02','condition','bronze disease','cyclic chloride corrosion of copper alloy','AAT','300220720',NULL,'Id from the Getty Art & Architecture Thesaurus extract of 2023-10-18 (ODC-By).');
+INSERT INTO term VALUES(15,'2ed3fd19-7ef8-518c-9318-c61daba1b65d','2026-11-02','condition','crack','a line along which matter has parted',NULL,NULL,NULL,NULL);
 CREATE TABLE material (
 	id INTEGER NOT NULL PRIMARY KEY AUTOINCREMENT, 
 	uuid TEXT NOT NULL, 
@@ -702,6 +704,8 @@ INSERT INTO person_alias VALUES(17,'A.W.','a.w.',1);
 INSERT INTO person_alias VALUES(18,'L. Strand','l. strand',0);
 INSERT INTO person_alias VALUES(18,'L.S.','l.s.',1);
 INSERT INTO person_alias VALUES(19,'B. Castell','b. castell',0);
+INSERT INTO person_alias VALUES(20,'R. Thaxter','r. thaxter',0);
+INSERT INTO person_alias VALUES(20,'R.T.','r.t.',1);
 CREATE TABLE treatment (
 	id INTEGER NOT NULL PRIMARY KEY AUTOINCREMENT, 
 	uuid TEXT NOT NULL, 
@@ -743,8 +747,8 @@ INSERT INTO treatment VALUES(4,'b31f6428-f20e-5ef5-a786-401c325b3931','2026-11-0
 INSERT INTO treatment VALUES(5,'0c62839f-7ee6-5736-8ddf-f932512e3b7c','2026-11-02',1,'T1967','Lip mended','The rusted cramp had split the lip','closed','1967-03','1967-03',718126,718156,0,'edtf','1967-03','1967-03',718126,718156,0,'edtf',10,NULL,NULL,NULL,NULL,NULL,-8000000,8000000,0,'blank');
 INSERT INTO treatment VALUES(6,'1b7772f2-96a9-55ba-9ba4-9d3146cdbf9e','2026-11-02',1,'T1976','Lip consolidated','Sugaring of the front edge','closed','1976-08','1976-08',721567,721597,0,'edtf','1976-10','1976-10',721628,721658,0,'edtf',11,'The consolidant is not established.',NULL,NULL,NULL,NULL,-8000000,8000000,0,'blank');
 INSERT INTO treatment VALUES(7,'d6babec6-a80e-557b-a6c2-ab3e9590228f','2026-11-02',1,'T1989','Structural treatment','Loose shell, loose left dolphin','closed','1989-03','1989-03',726162,726192,0,'edtf','1989-07','1989-07',726284,726314,0,'edtf',12,'Contract; the works had to end before an opening.',NULL,NULL,NULL,NULL,-8000000,8000000,0,'blank');
-INSERT INTO treatment VALUES(8,'0e3e05a5-d454-5c3a-9f5b-82594084d01c','2026-11-02',1,'T2012','Examination and partial undoing','Radiography; open two suspect joints; masks','closed','2011-09','2011-09',734381,734410,0,'edtf','2012-11','2012-11',734808,734837,0,'edtf',14,NULL,NULL,NULL,NULL,NULL,-8000000,8000000,0,'blank');
-INSERT INTO treatment VALUES(9,'3f20ea31-9bf4-5133-be4a-0e73ca2e6761','2026-11-02',1,'T2026','Move to the new gallery','Make fit to be taken down, carried and set up','open','2026-09','2026-09',739860,739889,0,'edtf',NULL,NULL,-8000000,8000000,0,'blank',17,'No joint is opened before J14 is understood.',NULL,NULL,NULL,NULL,-8000000,8000000,0,'blank');
+INSERT INTO treatment VALUES(8,'0e3e05a5-d454-5c3a-9f5b-82594084d01c','2026-11-02',1,'T2012','Examination and partial undoing','Radiography; open two suspect joints; masks','closed','2011-09','2011-09',734381,734410,0,'edtf','2012-11','2012-11',734808,734837,0,'edtf',14,NULL,'Two of the four joints of 1989 opened: one came apart as meant, one pulled stone. Masks cleaned and waxed.','No more joints by force. Read a gauge at the right dolphin; look at the waxed masks every fifth year.','2017','2017',736330,736694,0,'edtf');
+INSERT INTO treatment VALUES(9,'3f20ea31-9bf4-5133-be4a-0e73ca2e6761','2026-11-02',1,'T2026','Move to the new gallery','Make fit to be taken down, carried and set up','open','2026-09','2026-09',739860,739889,0,'edtf',NULL,NULL,-8000000,8000000,0,'blank',17,'No joint is opened before J14 is understood.',NULL,'Read the gauge at J14 each month until the move.','2026-12','2026-12',739951,739981,0,'edtf');
 INSERT INTO treatment VALUES(10,'0937d0e4-6d39-50c1-8c4f-a9f0406a4913','2026-11-02',3,'T1894','Dish put together','Broken in the van','closed','1894','1894',691405,691769,0,'edtf','1894','1894',691405,691769,0,'edtf',5,NULL,NULL,NULL,NULL,NULL,-8000000,8000000,0,'blank');
 INSERT INTO treatment VALUES(11,'15316ff3-75d8-5597-aa79-ebce6c5fc047','2026-11-02',3,'T1959','Rim sherd stuck again',NULL,'closed','1959','1959',715145,715509,0,'edtf','1959','1959',715145,715509,0,'edtf',8,NULL,NULL,NULL,NULL,NULL,-8000000,8000000,0,'blank');
 INSERT INTO treatment VALUES(12,'a2b6660a-2563-5cb9-a724-8282d4d1b65b','2026-11-02',3,'T1992','Overpaint off, new fill','Display','closed','1992-02','1992-02',727229,727257,0,'edtf','1992-05','1992-05',727319,727349,0,'edtf',13,NULL,NULL,NULL,NULL,NULL,-8000000,8000000,0,'blank');
@@ -1067,8 +1071,8 @@ INSERT INTO intervention VALUES(46,'6e229754-ba66-5b86-b731-3a35545ac815','2026-
 INSERT INTO intervention VALUES(47,'fd460382-ce4b-5a6b-ac64-b591edbbb61f','2026-11-02',1,'I2012-9',8,'coat','microcrystalline wax, warmed, two coats','July 2012','2012-07',734685,734715,0,'words','report p. 19',133,'2012-11-30','2012-11-30',734837,734837,0,'edtf',14,NULL,NULL,NULL,NULL,NULL,NULL,NULL,NULL,NULL,NULL);
 INSERT INTO intervention VALUES(48,'dbf11ea6-93c4-5aed-91ae-f90ff5d4b5d4','2026-11-02',1,'I2012-10',8,'take apart','West mask taken down, its armature drawn','2012-06-19','2012-06-19',734673,734673,0,'edtf','report p. 18',133,'2012-11-30','2012-11-30',734837,734837,0,'edtf',14,NULL,NULL,NULL,NULL,NULL,NULL,NULL,NULL,NULL,NULL);
 INSERT INTO intervention VALUES(49,'53bd2034-be0f-568c-ad36-9f6970f67d6a','2026-11-02',1,'I2019-1',NULL,'examine','crack gauge set across the seat of the right dolphin','2019-06-12','2019-06-12',737222,737222,0,'edtf','note',135,'2019-06-12','2019-06-12',737222,737222,0,'edtf',17,NULL,NULL,NULL,NULL,NULL,NULL,NULL,NULL,NULL,NULL);
-INSERT INTO intervention VALUES(50,'b81c66e8-ce4f-5e07-9925-ee4620611146','2026-11-02',1,'I2026-1',9,'examine','condition survey, all faces within reach','2026-09-14/2026-09-18','2026-09-14/2026-09-18',739873,739877,0,'edtf','survey',137,'2026-09-18','2026-09-18',739877,739877,0,'edtf',17,NULL,NULL,NULL,NULL,NULL,NULL,NULL,NULL,NULL,NULL);
-INSERT INTO intervention VALUES(51,'13887c1e-b174-5c2b-85ac-eedda3c5803a','2026-11-02',1,'I2026-2',9,'support','gilded flutes faced with tissue over cyclododecane','2026-10-19','2026-10-19',739908,739908,0,'edtf','day sheet',NULL,'2026-10-19','2026-10-19',739908,739908,0,'edtf',17,'Temporary. To come off after the move.',NULL,NULL,NULL,NULL,NULL,NULL,NULL,NULL,NULL);
+INSERT INTO intervention VALUES(50,'b81c66e8-ce4f-5e07-9925-ee4620611146','2026-11-02',1,'I2026-1',9,'examine','condition survey, all faces within reach','2026-09-14/2026-09-18','2026-09-14/2026-09-18',739873,739877,0,'edtf','survey',137,'2026-09-18','2026-09-18',739877,739877,0,'edtf',17,NULL,NULL,NULL,NULL,NULL,NULL,'Store 3, on the frame, 18 °C and 51 % relative humidity; the back not within reach','raking light, loupe 10x, tapping with a knuckle, crack gauge, ladder',NULL,NULL);
+INSERT INTO intervention VALUES(51,'13887c1e-b174-5c2b-85ac-eedda3c5803a','2026-11-02',1,'I2026-2',9,'support','gilded flutes faced with tissue over cyclododecane','2026-10-19','2026-10-19',739908,739908,0,'edtf','day sheet',NULL,'2026-10-19','2026-10-19',739908,739908,0,'edtf',17,'Temporary. To come off after the move.',2,NULL,'planned',NULL,NULL,NULL,NULL,NULL,'morning');
 INSERT INTO intervention VALUES(52,'14dd9698-d09e-596c-ad31-4366da999928','2026-11-02',3,'I1894-1',10,'join','animal glue, tied with string','winter 1894','1894-24',691739,691828,0,'words','daybook',138,'2024-05-13','2024-05-13',739019,739019,0,'edtf',18,'"Mermade dish glewed, 5 peeces."',NULL,NULL,NULL,NULL,NULL,NULL,NULL,NULL,NULL);
 INSERT INTO intervention VALUES(53,'66700353-c415-5042-a95d-314ab2b9ecfb','2026-11-02',3,'I1894-2',10,'fill','plaster of Paris, painted over','winter 1894','1894-24',691739,691828,0,'words','daybook',138,'2024-05-13','2024-05-13',739019,739019,0,'edtf',18,NULL,NULL,NULL,NULL,NULL,NULL,NULL,NULL,NULL,NULL);
 INSERT INTO intervention VALUES(54,'42f09dc9-0193-549e-be61-4e2220a3cbe8','2026-11-02',3,'I1910-1',NULL,'join','bottom sherd stuck once more','[1908..1911]','[1908..1911]',696517,697977,0,'edtf','daybook, last volume, undated page',138,'2024-05-13','2024-05-13',739019,739019,0,'edtf',18,'"Gum."',NULL,NULL,NULL,NULL,NULL,NULL,NULL,NULL,NULL);
@@ -3844,7 +3848,7 @@ INSERT INTO layer VALUES(156,'c09d8539-f61d-54e5-8837-7cbed2b35fe1','2026-11-02'
 INSERT INTO layer VALUES(157,'4a57678f-9b35-5908-921e-3b52755d2d9b','2026-11-02',1,61,'LS7b',4,NULL,NULL,-8000000,8000000,0,'blank','maker',37,NULL,NULL,'gilding',1,NULL,NULL,'whole',NULL,NULL,NULL,'analysed','keep',14,117,'Left in six flutes of nineteen.',635523,635887,635523,692134,20000000,20000000,0,0,0,NULL,NULL,NULL,NULL,NULL,NULL,NULL,NULL);
 INSERT INTO layer VALUES(158,'ef81e718-039b-56d6-832e-df0c295a3cf3','2026-11-02',1,61,'LS7c',15,NULL,NULL,-8000000,8000000,0,'blank','applied',49,NULL,NULL,'fill',2,NULL,NULL,'spots',NULL,NULL,NULL,'documented by the maker','may go',NULL,123,NULL,706165,706225,20000000,20000000,20000000,20000000,0,0,0,NULL,NULL,NULL,NULL,NULL,NULL,NULL,NULL);
 INSERT INTO layer VALUES(159,'56b22264-fb0a-5752-b115-f28f4a61f043','2026-11-02',1,61,'LS7d',35,NULL,NULL,-8000000,8000000,0,'blank','applied',92,NULL,NULL,'inpainting',3,NULL,NULL,'spots',NULL,'water',NULL,'documented by the maker','may go',NULL,130,NULL,726254,726283,726254,734868,20000000,20000000,0,0,0,NULL,NULL,NULL,NULL,NULL,NULL,NULL,NULL);
-INSERT INTO layer VALUES(160,'0c476a6c-2eab-5ea1-a265-ea737a49d711','2026-11-02',1,61,'LS7e',51,NULL,NULL,-8000000,8000000,0,'blank','applied',124,NULL,NULL,'temporary consolidant',4,NULL,NULL,'part','melt',NULL,'yes','documented by the maker','may go',17,NULL,'Six gilded flutes only.',739908,739908,20000000,20000000,20000000,20000000,0,0,0,NULL,NULL,NULL,NULL,NULL,NULL,NULL,NULL);
+INSERT INTO layer VALUES(160,'0c476a6c-2eab-5ea1-a265-ea737a49d711','2026-11-02',1,61,'LS7e',51,NULL,NULL,-8000000,8000000,0,'blank','applied',124,NULL,NULL,'temporary consolidant',4,NULL,NULL,'part','melt',NULL,'yes','documented by the maker','may go',17,NULL,'Six gilded flutes only.',739908,739908,20000000,20000000,20000000,20000000,0,0,0,2,65.0,NULL,NULL,NULL,NULL,NULL,NULL);
 INSERT INTO layer VALUES(161,'3a1464c9-7c82-5e63-a398-bbaeffbf233d','2026-11-02',1,61,'LS7f',51,NULL,NULL,-8000000,8000000,0,'blank','applied',139,NULL,NULL,'facing',5,NULL,NULL,'part',NULL,NULL,NULL,'documented by the maker','may go',17,NULL,'Held by methyl cellulose; temporary.',739908,739908,20000000,20000000,20000000,20000000,0,0,0,NULL,NULL,NULL,NULL,NULL,NULL,NULL,NULL);
 INSERT INTO layer VALUES(162,'f9358744-1824-559d-bd8f-c33a506fb3ab','2026-11-02',1,62,'LS8a',4,NULL,NULL,-8000000,8000000,0,'blank','maker',156,NULL,NULL,'patina',0,NULL,NULL,'whole',NULL,NULL,NULL,'inferred','keep',16,117,NULL,635523,635887,20000000,20000000,20000000,20000000,0,0,0,NULL,NULL,NULL,NULL,NULL,NULL,NULL,NULL);
 INSERT INTO layer VALUES(163,'d047ad7e-5017-5d85-b4a3-bf84ec683ae0','2026-11-02',1,62,'LS8b',16,NULL,NULL,-8000000,8000000,0,'blank','applied',59,NULL,NULL,'paint',1,NULL,NULL,'whole',NULL,NULL,NULL,'documented by the maker','may go',16,123,NULL,706257,706286,734655,734715,20000000,20000000,0,0,0,NULL,NULL,NULL,NULL,NULL,NULL,NULL,NULL);
@@ -10410,7 +10414,7 @@ CREATE TABLE needed_authorisation (
 	author_alone TEXT, 
 	note TEXT, 
 	CONSTRAINT ck_needed_authorisation_author_alone_known CHECK (author_alone IN ('yes', 'no')), 
-	CONSTRAINT ck_needed_authorisation_capacity_known CHECK (capacity IN ('owner', 'lender', 'curator', 'head of conservation', 'engineer', 'statutory body')), 
+	CONSTRAINT ck_needed_authorisation_capacity_known CHECK (capacity IN ('owner', 'lender', 'curator', 'head of conservation', 'engineer', 'statutory body', 'nobody')), 
 	CONSTRAINT ck_needed_authorisation_kind_known CHECK (kind IN ('examine', 'sample', 'clean', 'desalinate', 'consolidate', 'join', 'take apart', 'fill', 'integrate', 'coat', 'support', 'remove earlier work', 'other')), 
 	CONSTRAINT uq_needed_authorisation_kind_capacity UNIQUE (kind, capacity), 
 	CONSTRAINT uq_needed_authorisation_uuid UNIQUE (uuid)
@@ -10418,6 +10422,13 @@ CREATE TABLE needed_authorisation (
  STRICT
 
 ;
+INSERT INTO needed_authorisation VALUES(1,'00842aee-6a6f-5814-8d09-89e4086d24b5','2026-11-02','clean','head of conservation','yes',NULL);
+INSERT INTO needed_authorisation VALUES(2,'5a7daa61-0ef5-583e-ae95-c6a1216ba8c9','2026-11-02','sample','curator','no',NULL);
+INSERT INTO needed_authorisation VALUES(3,'0d6c0812-fdf7-508e-9c71-552a52cd59ad','2026-11-02','consolidate','curator','no',NULL);
+INSERT INTO needed_authorisation VALUES(4,'523fa253-fd06-55ca-be5b-7009e4972d4e','2026-11-02','support','curator','no',NULL);
+INSERT INTO needed_authorisation VALUES(5,'27e91366-db90-5aaa-84c1-08ef1852278d','2026-11-02','take apart','curator','no',NULL);
+INSERT INTO needed_authorisation VALUES(6,'4dd0159c-ed94-561c-95b5-04ae266392c5','2026-11-02','take apart','head of conservation','no',NULL);
+INSERT INTO needed_authorisation VALUES(7,'712c5b65-6d0f-5059-b7ac-8de945e4b6b2','2026-11-02','take apart','engineer','no','Where a part weighs more than 50 kg.');
 CREATE TABLE standing_approval (
 	id INTEGER NOT NULL PRIMARY KEY AUTOINCREMENT, 
 	uuid TEXT NOT NULL, 
@@ -10451,6 +10462,7 @@ CREATE TABLE standing_approval (
  STRICT
 
 ;
+INSERT INTO standing_approval VALUES(1,'990d8caa-5557-5b69-911d-9228447aca1e','2026-11-02','SA1','head of conservation',17,'2019','2019',737060,737424,0,'edtf','2027','2027',739982,740346,0,'edtf','Dry, by brush and vacuum only: no water, no solvent.',NULL,NULL);
 CREATE TABLE batch (
 	id INTEGER NOT NULL PRIMARY KEY AUTOINCREMENT, 
 	uuid TEXT NOT NULL, 
@@ -10480,6 +10492,9 @@ CREATE TABLE batch (
  STRICT
 
 ;
+INSERT INTO batch VALUES(1,'c4295ce4-c51e-5c8e-a48a-d955a3177cf5','2026-11-02','BT26-1',78,NULL,NULL,'MC-3/26','2026-10-16','2026-10-16',739905,739905,0,'edtf',19,'2 % w/v','deionised-water','For holding tissue.');
+INSERT INTO batch VALUES(2,'18768869-7593-54b3-961f-c2677d5333ba','2026-11-02','BT26-2',124,NULL,NULL,'CD-114','2026-10-19','2026-10-19',739908,739908,0,'edtf',19,'melt',NULL,NULL);
+INSERT INTO batch VALUES(3,'7695103b-d5d6-50fa-997e-412e8c3e6043','2026-11-02','BT26-3',82,NULL,NULL,'R-0926','2026-10-20','2026-10-20',739909,739909,0,'edtf',17,'5 % w/v','acetone','For loose grains at the lip; not used yet.');
 CREATE TABLE "plan" (
 	id INTEGER NOT NULL PRIMARY KEY AUTOINCREMENT, 
 	uuid TEXT NOT NULL, 
@@ -10512,6 +10527,8 @@ CREATE TABLE "plan" (
  STRICT
 
 ;
+INSERT INTO plan VALUES(1,'5b3b3703-37be-5eb2-9272-21afadd1def5','2026-11-02',1,'PL1',9,1,'2026-09-22','2026-09-22',739881,739881,0,'edtf','The dolphin cannot travel on a seat that moves.','To carry lip and dolphin as one piece.','A hidden cramp and two pins: lifting may break the lip.',137,'Given up: see PL2.');
+INSERT INTO plan VALUES(2,'84b6f5fb-f889-50ca-9c10-fbbb75f6485e','2026-11-02',1,'PL2',9,2,'2026-10-05','2026-10-05',739894,739894,0,'edtf','Carried as one piece, nothing at the dolphin has to be opened.','PL1; or leaving the fountain where it stands.','The piece weighs about 226 kg; the facing must go off before the wall is closed.',NULL,NULL);
 CREATE TABLE standing_approval_kind (
 	standing_approval_id INTEGER NOT NULL, 
 	kind TEXT NOT NULL, 
@@ -10523,6 +10540,8 @@ CREATE TABLE standing_approval_kind (
  STRICT
 
 ;
+INSERT INTO standing_approval_kind VALUES(1,'examine',0);
+INSERT INTO standing_approval_kind VALUES(1,'clean',1);
 CREATE TABLE plan_aim (
 	plan_id INTEGER NOT NULL, 
 	aim TEXT NOT NULL, 
@@ -10534,6 +10553,9 @@ CREATE TABLE plan_aim (
  STRICT
 
 ;
+INSERT INTO plan_aim VALUES(1,'preventive',0);
+INSERT INTO plan_aim VALUES(1,'remedial',1);
+INSERT INTO plan_aim VALUES(2,'preventive',0);
 CREATE TABLE plan_person (
 	plan_id INTEGER NOT NULL, 
 	position INTEGER NOT NULL, 
@@ -10546,6 +10568,9 @@ CREATE TABLE plan_person (
  STRICT
 
 ;
+INSERT INTO plan_person VALUES(1,0,17,NULL);
+INSERT INTO plan_person VALUES(2,0,17,NULL);
+INSERT INTO plan_person VALUES(2,1,19,NULL);
 CREATE TABLE planned_step (
 	id INTEGER NOT NULL PRIMARY KEY AUTOINCREMENT, 
 	uuid TEXT NOT NULL, 
@@ -10574,6 +10599,10 @@ CREATE TABLE planned_step (
  STRICT
 
 ;
+INSERT INTO planned_step VALUES(1,'b97034db-9a28-55b1-9cb5-ea1a4b1f1815','2026-11-02',1,'PS1',1,1,'take apart','right dolphin lifted off its seat',NULL,NULL,NULL,NULL,NULL,NULL);
+INSERT INTO planned_step VALUES(2,'3cc92298-9586-5636-be75-4a409ae5b395','2026-11-02',1,'PS2',2,1,'support','gilded flutes faced with tissue over cyclododecane',124,NULL,NULL,'melt',NULL,NULL);
+INSERT INTO planned_step VALUES(3,'1196aa07-ea83-5b9d-bff5-e9d7a6edb430','2026-11-02',1,'PS3',2,2,'consolidate','loose grains at the front edge, by brush',82,NULL,NULL,'5 % w/v','acetone','After a spot test.');
+INSERT INTO planned_step VALUES(4,'602b8de4-8a14-5cdf-8f71-3062bfcdde7f','2026-11-02',1,'PS4',2,3,'take apart','shell lifted off the slabs',NULL,NULL,NULL,NULL,NULL,'With a gantry; not before the engineer has seen it.');
 CREATE TABLE planned_step_component (
 	object_id INTEGER NOT NULL, 
 	planned_step_id INTEGER NOT NULL, 
@@ -10586,6 +10615,13 @@ CREATE TABLE planned_step_component (
  STRICT
 
 ;
+INSERT INTO planned_step_component VALUES(1,1,7,0);
+INSERT INTO planned_step_component VALUES(1,1,12,1);
+INSERT INTO planned_step_component VALUES(1,2,15,0);
+INSERT INTO planned_step_component VALUES(1,3,7,0);
+INSERT INTO planned_step_component VALUES(1,4,9,0);
+INSERT INTO planned_step_component VALUES(1,4,10,1);
+INSERT INTO planned_step_component VALUES(1,4,15,2);
 CREATE TABLE planned_step_place (
 	object_id INTEGER NOT NULL, 
 	planned_step_id INTEGER NOT NULL, 
@@ -10598,6 +10634,11 @@ CREATE TABLE planned_step_place (
  STRICT
 
 ;
+INSERT INTO planned_step_place VALUES(1,1,14,0);
+INSERT INTO planned_step_place VALUES(1,2,61,0);
+INSERT INTO planned_step_place VALUES(1,3,56,0);
+INSERT INTO planned_step_place VALUES(1,4,17,0);
+INSERT INTO planned_step_place VALUES(1,4,18,1);
 CREATE TABLE authorisation (
 	id INTEGER NOT NULL PRIMARY KEY AUTOINCREMENT, 
 	uuid TEXT NOT NULL, 
@@ -10642,6 +10683,8 @@ CREATE TABLE authorisation (
  STRICT
 
 ;
+INSERT INTO authorisation VALUES(1,'87878183-1d04-5cad-897e-1064768443b0','2026-11-02',1,'AU1',1,NULL,'curator',20,'refused',NULL,NULL,'2026-09-29','2026-09-29',739888,739888,0,'edtf',NULL,NULL,-8000000,8000000,0,'blank',NULL,'signed on the plan','No joint is opened before J14 is understood.');
+INSERT INTO authorisation VALUES(2,'a8d3655e-5bb2-5c62-801d-1408717a31d5','2026-11-02',1,'AU2',2,NULL,'curator',20,'authorised','facing and grains; not yet the lifting','The facing is off again before the wall is closed.','2026-10-12','2026-10-12',739901,739901,0,'edtf','2027-12-31','2027-12-31',740346,740346,0,'edtf',NULL,'letter in the treatment file',NULL);
 CREATE TABLE authorisation_step (
 	object_id INTEGER NOT NULL, 
 	authorisation_id INTEGER NOT NULL, 
@@ -10654,6 +10697,8 @@ CREATE TABLE authorisation_step (
  STRICT
 
 ;
+INSERT INTO authorisation_step VALUES(1,2,2,0);
+INSERT INTO authorisation_step VALUES(1,2,3,1);
 CREATE TABLE observation (
 	id INTEGER NOT NULL PRIMARY KEY AUTOINCREMENT, 
 	uuid TEXT NOT NULL, 
@@ -10689,6 +10734,12 @@ CREATE TABLE observation (
  STRICT
 
 ;
+INSERT INTO observation VALUES(1,'22192213-5f50-54d9-90ca-79c07f6dc1c0','2026-11-02',1,'O1',50,NULL,14,NULL,'2026-09-15','2026-09-15',739874,739874,0,'edtf','crack','Front edge open 0.3 mm on the gauge; fresh grains on the lip below it.','The seat works as the store warms and cools; a rusting cramp would do the same.','front edge, 210 mm',137,NULL);
+INSERT INTO observation VALUES(2,'778039f1-1a4f-5d69-9f97-540e1d8cebc4','2026-11-02',1,'O2',50,NULL,14,54,'2026-09-15','2026-09-15',739874,739874,0,'edtf','crack','Fill of 2012 split from end to end, both edges still stuck.','It split because the joint moved, not the other way round.','whole length',137,NULL);
+INSERT INTO observation VALUES(3,'d45c8609-144c-57cc-b261-4128f72e90f8','2026-11-02',1,'O3',50,NULL,58,149,'2026-09-15','2026-09-15',739874,739874,0,'edtf','efflorescence','White needles up to 4 mm, soft, none on the block above.','The salts of 1934 again; no new water.','a band 150 mm high',137,NULL);
+INSERT INTO observation VALUES(4,'faa0633f-1969-5877-a298-63beaddabf3e','2026-11-02',1,'O4',50,NULL,18,NULL,'2026-09-16','2026-09-16',739875,739875,0,'edtf','crack','Hairline at the right front corner: no light passes, a sheet of tissue does.',NULL,'60 mm',137,'What it comes from is not known.');
+INSERT INTO observation VALUES(5,'cc266cc8-9b84-514e-a21d-efbb7fcff56f','2026-11-02',1,'O5',50,5,NULL,NULL,'2026-09-16','2026-09-16',739875,739875,0,'edtf',NULL,'Rings dull when tapped, low on the left.','A flake is coming loose behind the crust.','two hands wide',137,NULL);
+INSERT INTO observation VALUES(6,'393275ac-fe36-5e61-a20f-caeffca8fecb','2026-11-02',1,'O6',50,12,NULL,NULL,'2026-09-16','2026-09-16',739875,739875,0,'edtf','scratch','Two bright scratches under the jaw, 30 mm.',NULL,'30 mm',137,'Not on the prints of 2012.');
 CREATE TABLE reading (
 	id INTEGER NOT NULL PRIMARY KEY AUTOINCREMENT, 
 	uuid TEXT NOT NULL, 
@@ -10725,6 +10776,10 @@ CREATE TABLE reading (
  STRICT
 
 ;
+INSERT INTO reading VALUES(1,'d43ee3f3-77bb-57f4-8e3c-7f9e61080936','2026-11-02',1,'R1',49,NULL,14,NULL,'2019-06-12','2019-06-12',737222,737222,0,'edtf','crack width',0.1,'mm','crack gauge 1','front edge, left mark',135,NULL);
+INSERT INTO reading VALUES(2,'8aaa72f8-47b5-5637-8110-38e120934303','2026-11-02',1,'R2',NULL,NULL,14,NULL,'2021-12-06','2021-12-06',738130,738130,0,'edtf','crack width',0.1,'mm','crack gauge 1','front edge, left mark',136,NULL);
+INSERT INTO reading VALUES(3,'4ea93deb-279a-5eb9-b188-46b05d62c718','2026-11-02',1,'R3',NULL,NULL,14,NULL,'2022-11-14','2022-11-14',738473,738473,0,'edtf','crack width',0.25,'mm','crack gauge 1','front edge, left mark',136,'The store was without heating for three weeks.');
+INSERT INTO reading VALUES(4,'aa2dd8e5-b5fa-5852-86e8-e3fd503369a2','2026-11-02',1,'R4',50,NULL,14,NULL,'2026-09-15','2026-09-15',739874,739874,0,'edtf','crack width',0.3,'mm','crack gauge 1','front edge, left mark',137,NULL);
 CREATE TABLE observation_person (
 	observation_id INTEGER NOT NULL, 
 	position INTEGER NOT NULL, 
@@ -10737,6 +10792,12 @@ CREATE TABLE observation_person (
  STRICT
 
 ;
+INSERT INTO observation_person VALUES(1,0,17,NULL);
+INSERT INTO observation_person VALUES(2,0,17,NULL);
+INSERT INTO observation_person VALUES(3,0,19,NULL);
+INSERT INTO observation_person VALUES(4,0,17,NULL);
+INSERT INTO observation_person VALUES(5,0,19,NULL);
+INSERT INTO observation_person VALUES(6,0,19,NULL);
 CREATE TABLE reading_person (
 	reading_id INTEGER NOT NULL, 
 	position INTEGER NOT NULL, 
@@ -10749,6 +10810,8 @@ CREATE TABLE reading_person (
  STRICT
 
 ;
+INSERT INTO reading_person VALUES(1,0,17,NULL);
+INSERT INTO reading_person VALUES(4,0,17,NULL);
 CREATE TABLE sample (
 	id INTEGER NOT NULL PRIMARY KEY AUTOINCREMENT, 
 	uuid TEXT NOT NULL, 
@@ -10789,6 +10852,8 @@ CREATE TABLE sample (
  STRICT
 
 ;
+INSERT INTO sample VALUES(1,'356e0f86-861f-5d23-902b-e25b6cc2fa96','2026-11-02',1,'SM1',NULL,NULL,14,49,'2012','2012',734503,734868,0,'edtf',NULL,'sample','crumb of bedding mortar from the back edge','sample box 4, 12/07','half of the crumb and the thin section','trass grains in lime','Joss Pendry',133,NULL);
+INSERT INTO sample VALUES(2,'b236f448-4cb1-5241-8137-0fc8027a916e','2026-11-02',1,'SM2',NULL,NULL,16,62,'2012','2012',734503,734868,0,'edtf',38,'removed matter','epoxy that came off the lip as one sheet','sample box 4, 12/11','all of it',NULL,NULL,133,'Keeps the print of the stone.');
 CREATE TABLE sample_person (
 	sample_id INTEGER NOT NULL, 
 	position INTEGER NOT NULL, 
@@ -10801,6 +10866,8 @@ CREATE TABLE sample_person (
  STRICT
 
 ;
+INSERT INTO sample_person VALUES(1,0,14,NULL);
+INSERT INTO sample_person VALUES(2,0,14,NULL);
 CREATE TABLE change_set (
 	id INTEGER NOT NULL PRIMARY KEY AUTOINCREMENT, 
 	who TEXT NOT NULL, 
@@ -10849,21 +10916,30 @@ INSERT INTO sqlite_sequence VALUES('exposure_limit',76);
 INSERT INTO sqlite_sequence VALUES('restriction',8);
 INSERT INTO sqlite_sequence VALUES('rule',21);
 INSERT INTO sqlite_sequence VALUES('setting',8);
-INSERT INTO sqlite_sequence VALUES('term',14);
-INSERT INTO sqlite_sequence VALUES('person',19);
+INSERT INTO sqlite_sequence VALUES('term',15);
+INSERT INTO sqlite_sequence VALUES('person',20);
 INSERT INTO sqlite_sequence VALUES('climate',7);
+INSERT INTO sqlite_sequence VALUES('batch',3);
+INSERT INTO sqlite_sequence VALUES('needed_authorisation',7);
+INSERT INTO sqlite_sequence VALUES('standing_approval',1);
 INSERT INTO sqlite_sequence VALUES('object',13);
 INSERT INTO sqlite_sequence VALUES('component',141);
 INSERT INTO sqlite_sequence VALUES('place',193);
 INSERT INTO sqlite_sequence VALUES('near',12);
 INSERT INTO sqlite_sequence VALUES('treatment',49);
+INSERT INTO sqlite_sequence VALUES('plan',2);
+INSERT INTO sqlite_sequence VALUES('planned_step',4);
 INSERT INTO sqlite_sequence VALUES('intervention',171);
+INSERT INTO sqlite_sequence VALUES('authorisation',2);
 INSERT INTO sqlite_sequence VALUES('agent',35);
 INSERT INTO sqlite_sequence VALUES('joint_event',314);
 INSERT INTO sqlite_sequence VALUES('layer',363);
 INSERT INTO sqlite_sequence VALUES('removal',162);
 INSERT INTO sqlite_sequence VALUES('sighting',109);
 INSERT INTO sqlite_sequence VALUES('spot_test',8);
+INSERT INTO sqlite_sequence VALUES('observation',6);
+INSERT INTO sqlite_sequence VALUES('reading',4);
+INSERT INTO sqlite_sequence VALUES('sample',2);
 INSERT INTO sqlite_sequence VALUES('acceptance',2);
 INSERT INTO sqlite_sequence VALUES('statement',47);
 INSERT INTO sqlite_sequence VALUES('warning',29);
@@ -10982,4 +11058,5 @@ CREATE INDEX ix_layer_batch ON layer (batch_id) WHERE batch_id IS NOT NULL;
 CREATE INDEX ix_change_set_open ON change_set (hash) WHERE hash IS NULL;
 CREATE INDEX ix_change_set_undoes_id ON change_set (undoes_id);
 CREATE INDEX ix_change_table_name_record_id ON change (table_name, record_id);
+CREATE INDEX ix_change_gone ON change (table_name) WHERE after IS NULL;
 COMMIT;

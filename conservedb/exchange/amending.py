@@ -65,7 +65,7 @@ def shown(connection: Connection, subject: str, number: str, key: str) -> Shown:
     """
     known = subject_named(subject)
     record = find_record(connection, known, number, key)
-    last = last_change(raw_of(connection), known.table.name, record)
+    last = last_change(connection, known.table.name, record)
     return Shown(cells_of(connection, known, record), last.number if last else 0)
 
 
@@ -154,7 +154,7 @@ def _clashes(
     seen: Shown,
 ) -> tuple[Clash, ...]:
     """Fields that I changed and somebody else changed otherwise since they were shown."""
-    last = last_change(raw_of(connection), subject.table.name, record)
+    last = last_change(connection, subject.table.name, record)
     if last is None or last.number == seen.version:
         return ()
     return tuple(

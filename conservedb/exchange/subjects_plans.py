@@ -111,7 +111,7 @@ NEEDED_AUTHORISATIONS = Subject(
     ("kind", "capacity"),
     (
         Choice("kind", values=INTERVENTION_KINDS),
-        CAPACITY,
+        Choice("capacity", values=(*authorisations.CAPACITIES, authorisations.NOBODY)),
         Choice("author_alone", values=("yes", "no")),
         NOTE,
         *RECORD,

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-import sqlite3
 from functools import cache
 from typing import NamedTuple
+
+from sqlalchemy import Connection
 
 from conservedb.records.every import metadata
 from conservedb.store.logging_triggers import owner_field
@@ -52,18 +53,18 @@ _COLUMNS = (
 )
 
 
-def changes_of(raw: sqlite3.Connection, table: str, record: int) -> list[Change]:
+def changes_of(connection: Connection, table: str, record: int) -> list[Change]:
     """Every change of a record and of what belongs to it, oldest first."""
     names = tables_of(table)
     marks = ", ".join("?" * len(names))
-    rows = raw.execute(
+    rows = connection.exec_driver_sql(
         f"{_COLUMNS} WHERE c.table_name IN ({marks}) AND c.record_id = ? ORDER BY c.id",
         (*names, record),
     )
     return [Change(*row) for row in rows]
 
 
-def last_change(raw: sqlite3.Connection, table: str, record: int) -> Change | None:
+def last_change(connection: Connection, table: str, record: int) -> Change | None:
     """The last change of a record or of what belongs to it; its number is the record's version."""
-    changes = changes_of(raw, table, record)
+    changes = changes_of(connection, table, record)
     return changes[-1] if changes else None

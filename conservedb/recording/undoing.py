@@ -163,7 +163,7 @@ def _present(connection: Connection, table: str, key: tuple[Any, ...]) -> Fields
 def _changed_since(connection: Connection, astray: list[tuple[str, int]]) -> str:
     said = []
     for table, record in list(dict.fromkeys(astray))[:_NAMED]:
-        last = last_change(raw_of(connection), table, record)
+        last = last_change(connection, table, record)
         by = f" (by {last.who} on {last.at[:10]}, change set {last.set_number})" if last else ""
         said.append(f"{label(connection, table, record)}{by}")
     more = f" and {len(astray) - _NAMED} more" if len(astray) > _NAMED else ""

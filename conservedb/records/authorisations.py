@@ -23,6 +23,8 @@ CAPACITIES = (
     "engineer",
     "statutory body",
 )
+NOBODY = "nobody"
+"""Stands in the department's table where a kind of step needs no authorisation."""
 DECISIONS = ("authorised", "refused", "ratified")
 
 authorisation = record_table(
@@ -103,7 +105,7 @@ needed_authorisation = record_table(
     text("note"),
     UniqueConstraint("kind", "capacity"),
     one_of("kind", INTERVENTION_KINDS),
-    one_of("capacity", CAPACITIES),
+    one_of("capacity", (*CAPACITIES, NOBODY)),
     one_of("author_alone", ("yes", "no")),
 )
 """The table that the department keeps; a kind without a row is "not recorded", never "none".

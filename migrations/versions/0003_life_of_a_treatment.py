@@ -111,7 +111,7 @@ def _new_tables() -> None:
             "author_alone IN ('yes', 'no')", name=op.f("ck_needed_authorisation_author_alone_known")
         ),
         sa.CheckConstraint(
-            "capacity IN ('owner', 'lender', 'curator', 'head of conservation', 'engineer', 'statutory body')",
+            "capacity IN ('owner', 'lender', 'curator', 'head of conservation', 'engineer', 'statutory body', 'nobody')",
             name=op.f("ck_needed_authorisation_capacity_known"),
         ),
         sa.CheckConstraint(

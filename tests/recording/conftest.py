@@ -21,7 +21,7 @@ def entries(**subjects: list[dict[str, str]]) -> list[Entry]:
     return [
         Entry(
             name,
-            {"object": OBJECT} | cells if name not in ("objects", "people", "materials") else cells,
+            cells if name in SHARED else {"object": OBJECT} | cells,
         )
         for name, rows in subjects.items()
         for cells in rows

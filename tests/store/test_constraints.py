@@ -82,6 +82,26 @@ REFUSED = {
     "a statement about nothing": "UPDATE statement SET layer_id = NULL, place_id = NULL,"
     " object_id = NULL, component_id = NULL, intervention_id = NULL, removal_id = NULL,"
     " sighting_id = NULL, joint_event_id = NULL, treatment_id = NULL",
+    "an authorisation of another object's plan": (
+        "UPDATE authorisation SET object_id = (SELECT id FROM object o WHERE o.id <>"
+        " authorisation.object_id) WHERE plan_id IS NOT NULL"
+    ),
+    "an authorised step of another object": (
+        "UPDATE authorisation_step SET object_id = (SELECT id FROM object o WHERE o.id <>"
+        " authorisation_step.object_id)"
+    ),
+    "a sample of another object's removal": (
+        "UPDATE sample SET removal_id = (SELECT id FROM removal r WHERE r.object_id <>"
+        " sample.object_id) WHERE id = 1"
+    ),
+    "a reading of another object's joint": (
+        "UPDATE reading SET place_id = (SELECT id FROM place p WHERE p.object_id <>"
+        " reading.object_id) WHERE id = 1"
+    ),
+    "a reading without a unit": "UPDATE reading SET unit = NULL",
+    "a plan of version 0": "UPDATE plan SET version = 0",
+    "two plans of one version": "UPDATE plan SET version = 1",
+    "a capacity that nobody has": "UPDATE needed_authorisation SET capacity = 'intern'",
     "a person twice": "UPDATE person SET name_folded = (SELECT name_folded FROM person p WHERE"
     " p.id <> person.id) WHERE id = 1",
     "a record without identity": "UPDATE object SET uuid = NULL",

@@ -6,10 +6,7 @@ shipped tables come in beside it, under other keys where the department bears th
 
 from __future__ import annotations
 
-import lzma
-import sqlite3
 from pathlib import Path
-from typing import Any
 
 import pytest
 from sqlalchemy import Engine
@@ -26,49 +23,15 @@ from conservedb.store.create import create
 from conservedb.store.opening import open_database
 from conservedb.store.shipped_shape import SHAPES
 from tests.conftest import TODAY
+from tests.store.older import GROWN, Rows, ask, columns, everything, load_old
 
-DUMP = Path(__file__).parent / "demo_0001.sql.xz"
 Opened = tuple[Path, Engine, tuple[str, ...]]
-Rows = dict[str, set[tuple[Any, ...]]]
-GROWN = {shape.table.name for shape in SHAPES.values()}
-GROWN |= {listed.table for shape in SHAPES.values() for listed in shape.lists}
-"""Tables that shipped rows go into."""
-
-
-def columns(path: Path) -> dict[str, str]:
-    """The columns of every table that holds records, as written in SQL."""
-    raw = sqlite3.connect(path)
-    tables = [r[0] for r in raw.execute("SELECT name FROM sqlite_schema WHERE type = 'table'")]
-    found = {
-        table: ", ".join(f'"{r[1]}"' for r in raw.execute(f"PRAGMA table_info({table})"))
-        for table in tables
-        if table not in ("sqlite_sequence", "alembic_version")
-    }
-    raw.close()
-    return found
-
-
-def everything(path: Path, wanted: dict[str, str]) -> Rows:
-    raw = sqlite3.connect(path)
-    found = {t: set(raw.execute(f"SELECT {names} FROM {t}")) for t, names in wanted.items()}
-    raw.close()
-    return found
-
-
-def ask(path: Path, sql: str, *values: str) -> list[Any]:
-    raw = sqlite3.connect(path)
-    found = raw.execute(sql, values).fetchall()
-    raw.close()
-    return [row[0] if len(row) == 1 else row for row in found]
 
 
 @pytest.fixture(scope="module")
 def old(tmp_path_factory: pytest.TempPathFactory) -> Path:
     path = tmp_path_factory.mktemp("old") / "old.db"
-    raw = sqlite3.connect(path)
-    raw.executescript(lzma.decompress(DUMP.read_bytes()).decode())
-    raw.close()
-    assert ask(path, "SELECT version_num FROM alembic_version") == ["0001"]
+    load_old(path, "0001")
     return path
 
 
