@@ -24,12 +24,21 @@ COMMANDS = {
     "whatif": ("whatif", "Which joints may creep or soften at a temperature."),
     "uses": ("uses", "Where a material or class lies, lay or may lie."),
     "find": ("find", "Find anything by the start of its number, mark or name."),
+    "withdraw": ("withdraw", "Take a record out of every answer; the log keeps it."),
+    "undo": ("undo", "Take back what you wrote last, or a change set."),
+    "redo": ("undo:redo", "Put in force again what was taken back."),
+    "log": ("log", "Who changed what, when and why."),
+    "verify": ("verify", "Hold the file against its log."),
+    "who": ("who", "Say who you are; everything you write is kept under that name."),
     "new": ("new", "Make a new, empty database."),
     "import": ("import_", "Take a folder of CSV tables in."),
     "export": ("export", "Write everything out as CSV tables."),
     "demo": ("demo", "Look around an invented department."),
 }
-"""Command -> its module in `conservedb.cli` (which has it as `command`), and a line of help."""
+"""Command -> its module in `conservedb.cli`, and a line of help.
+
+The module has it as `command`, or under the name behind a colon.
+"""
 
 
 class Commands(click.Group):
@@ -43,7 +52,10 @@ class Commands(click.Group):
         """The command of that name."""
         if cmd_name not in COMMANDS:
             return None
-        command: click.Command = import_module(f"conservedb.cli.{COMMANDS[cmd_name][0]}").command
+        module, _, name = COMMANDS[cmd_name][0].partition(":")
+        command: click.Command = getattr(
+            import_module(f"conservedb.cli.{module}"), name or "command"
+        )
         return command
 
     def resolve_command(

@@ -14,9 +14,9 @@ from conservedb.exchange.faults import CellProblem, Fault
 from conservedb.exchange.keys import KeyBook
 from conservedb.exchange.reading_cells import cells_of, find_record, subject_named
 from conservedb.exchange.subject import Subject
-from conservedb.recording.past import last_change
 from conservedb.store.connect import raw_of, writing
 from conservedb.store.log import Author, open_number
+from conservedb.store.past import last_change
 
 FIXED = ("uuid", "entered", "object")
 """What is never amended: who a record is, when it came, and which object it belongs to."""

@@ -9,18 +9,19 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field
 from typing import Any, NamedTuple
 
-from sqlalchemy import Connection
+from sqlalchemy import Connection, Engine
 
 from conservedb.recording.facts import FIELDS, Facts
-from conservedb.recording.past import last_change
-from conservedb.recording.references import label, references
+from conservedb.recording.references import references
 from conservedb.recording.settling import Impossible, settle_objects
 from conservedb.records.every import metadata
 from conservedb.records.layers import BOUNDS
-from conservedb.store.connect import raw_of
-from conservedb.store.log import SetRow, sets
+from conservedb.store.connect import raw_of, reading, writing
+from conservedb.store.labels import label
+from conservedb.store.log import Author, SetRow, open_number, sets, span
 from conservedb.store.log_rows import parse
 from conservedb.store.logging_triggers import owner_field
+from conservedb.store.past import last_change
 
 OF_THE_PROGRAM = ("made", "upgraded", "found", "shipped", "accepted")
 """Kinds of change sets that nobody recorded and nobody takes back."""
@@ -102,7 +103,8 @@ def _nets(connection: Connection, number: int) -> list[_Net]:
     first: dict[Key, Fields | None] = {}
     last: dict[Key, Fields | None] = {}
     rows = raw_of(connection).execute(
-        "SELECT table_name, before, after FROM change WHERE set_id = ? ORDER BY id", (number,)
+        "SELECT table_name, before, after FROM change WHERE id > ? AND id <= ? ORDER BY id",
+        span(raw_of(connection), number),
     )
     for table, before, after in rows:
         if table == _WORKED_OUT:
@@ -267,3 +269,45 @@ def _objects(connection: Connection, nets: Iterable[_Net]) -> set[int]:
                     )
                     found.update(row[0] for row in rows)
     return found
+
+
+class TakenBack(NamedTuple):
+    """What was taken back: the new change set, the one that it undoes, and that one in words."""
+
+    number: int
+    undoes: int
+    what: str
+
+
+def take_back(
+    engine: Engine, who: str, number: int | None = None, reason: str = "", *, undone: bool = False
+) -> TakenBack:
+    """Take a change set back, or put one in force again that was, in one transaction.
+
+    Args:
+        number: of the set; the last of this person where not given.
+        undone: take a taking-back back.
+
+    Raises:
+        CannotUndo: there is nothing of that kind, or something of it was changed since.
+        DatabaseProblem: the file cannot be written.
+    """
+    with reading(engine) as connection:
+        if number is None:
+            last = latest(connection, who, undone=undone)
+            if last is None:
+                what = "taken back" if undone else "written"
+                raise CannotUndo(f"{who} has {what} nothing that could be put back")
+            number = last.id
+        found = {one.id: one for one in sets(raw_of(connection))}.get(number)
+    if found is not None and (found.kind == "undone") != undone:
+        other = "undo" if undone else "redo"
+        raise CannotUndo(f"change set {number} was {found.kind}; use conservedb {other} {number}")
+    author = Author(who, "redone" if undone else "undone", reason, undoes=number)
+    with writing(engine, author) as connection:
+        undo(connection, number)
+        made = open_number(raw_of(connection))
+    assert found is not None
+    assert made is not None
+    what = f"change set {number}, {found.kind} by {found.who} on {found.at[:10]}"
+    return TakenBack(made, number, what + (f": {found.reason}" if found.reason else ""))

@@ -9,11 +9,12 @@ from dataclasses import dataclass, field
 
 from sqlalchemy import Connection
 
-from conservedb.recording.past import tables_of
-from conservedb.recording.references import label, references
+from conservedb.recording.references import references
 from conservedb.recording.settling import Impossible, settle_objects
 from conservedb.records.every import metadata
+from conservedb.store.labels import label
 from conservedb.store.logging_triggers import owner_field
+from conservedb.store.past import tables_of
 
 PARTS = {
     "intervention": (

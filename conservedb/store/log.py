@@ -178,6 +178,18 @@ def head(raw: sqlite3.Connection) -> Head | None:
     return Head(last.id, last.hash or "") if last else None
 
 
+def span(raw: sqlite3.Connection, number: int) -> tuple[int, int]:
+    """The changes of a set are those after the first number, up to the second."""
+    (first,) = raw.execute(
+        "SELECT coalesce(max(last_change), 0) FROM change_set WHERE id < ?", (number,)
+    ).fetchone()
+    row = raw.execute(
+        "SELECT coalesce(last_change, (SELECT max(id) FROM change)) FROM change_set WHERE id = ?",
+        (number,),
+    ).fetchone()
+    return first, row[0] if row and row[0] is not None else first
+
+
 def sets(raw: sqlite3.Connection) -> Iterator[SetRow]:
     """Every change set, oldest first."""
     for row in raw.execute(f"SELECT {_SET} FROM change_set ORDER BY id"):

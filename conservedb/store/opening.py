@@ -24,10 +24,13 @@ _EDITION = "SELECT edition FROM database"
 _TODAY = text("SELECT fixed_today FROM database")
 
 
-def open_database(path: Path) -> tuple[Engine, Upgraded | None]:
+def open_database(path: Path, *, mend: bool = True) -> tuple[Engine, Upgraded | None]:
     """Open a conservedb file, upgrading or completing it where needed.
 
     Reference tables of an older edition are brought up to date where the file may be written.
+
+    Args:
+        mend: make triggers anew that another program has changed or taken away.
 
     Returns:
         The engine, and what was done to the file where it was not of this version.
@@ -42,7 +45,7 @@ def open_database(path: Path) -> tuple[Engine, Upgraded | None]:
         raise DatabaseProblem(
             f"there is no database at {path}; make one with: conservedb new {path}"
         )
-    revision, fingerprint, edition = _identify(path)
+    revision, fingerprint, present, edition = _identify(path)
     if revision not in REVISIONS:
         raise DatabaseProblem(
             f"{path} was written by a newer conservedb (schema {revision}, this program knows"
@@ -55,6 +58,8 @@ def open_database(path: Path) -> tuple[Engine, Upgraded | None]:
     elif fingerprint != FINGERPRINT:
         _must_write(path)
         _complete(path)
+    elif present != FINGERPRINT and mend:
+        upgraded = _mend(path)
     if edition is None or edition < EDITION:
         upgraded = _take_reference_in(path, upgraded)
     return make_engine(path), upgraded
@@ -96,8 +101,8 @@ def _file_system(path: Path) -> str:
     return kind
 
 
-def _identify(path: Path) -> tuple[str, int, str | None]:
-    """Schema revision, fingerprint of derived objects, and edition of the reference tables."""
+def _identify(path: Path) -> tuple[str, int, int, str | None]:
+    """Schema revision, fingerprint of derived objects as noted and as present, and edition."""
     if path.stat().st_size == 0:
         raise DatabaseProblem(
             f"{path} is not a conservedb database but an empty file; remove it, or name another"
@@ -112,6 +117,7 @@ def _identify(path: Path) -> tuple[str, int, str | None]:
             raise stranger
         revision = raw.execute("SELECT version_num FROM alembic_version").fetchone()
         fingerprint = raw.execute("PRAGMA user_version").fetchone()[0]
+        present = derived.present(raw)
         edition = raw.execute(_EDITION).fetchone() if revision == (HEAD,) else None
     except sqlite3.OperationalError as problem:
         if "no such table" in str(problem):
@@ -125,7 +131,7 @@ def _identify(path: Path) -> tuple[str, int, str | None]:
         raw.close()
     if revision is None:
         raise stranger
-    return revision[0], fingerprint, edition[0] if edition else None
+    return revision[0], fingerprint, present, edition[0] if edition else None
 
 
 def _take_reference_in(path: Path, upgraded: Upgraded | None) -> Upgraded | None:
@@ -162,6 +168,29 @@ def _take_reference_in(path: Path, upgraded: Upgraded | None) -> Upgraded | None
             raw.execute("ROLLBACK")
         raw.close()
     return replace(upgraded or Upgraded(HEAD, HEAD, None), reference=remark)
+
+
+def _mend(path: Path) -> Upgraded:
+    """Make triggers anew that another program has changed; what it did meanwhile is not known."""
+    remark = "another program has changed or taken away triggers of this file"
+    if not os.access(path, os.W_OK) or not os.access(path.parent, os.W_OK):
+        return Upgraded(HEAD, HEAD, None, guards=f"{remark}; run: conservedb verify")
+    raw = connect_sqlite(path)
+    try:
+        raw.execute("BEGIN IMMEDIATE")
+        derived.build(raw)
+        raw.execute("COMMIT")
+    except sqlite3.Error as problem:
+        raise DatabaseProblem(
+            f"{path}: {remark}, and they cannot be made anew ({problem}); run: conservedb verify"
+        ) from problem
+    finally:
+        if raw.in_transaction:
+            raw.execute("ROLLBACK")
+        raw.close()
+    return Upgraded(
+        HEAD, HEAD, None, guards=f"{remark}; they were made anew; run: conservedb verify"
+    )
 
 
 def _must_write(path: Path) -> None:

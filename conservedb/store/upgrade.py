@@ -18,19 +18,23 @@ class Upgraded:
     """What an upgrade did: from which revision, and where the copy made before it lies.
 
     `reference` says what became of the shipped reference tables, "" where they are as before;
-    where nothing else changed, `before` and `after` are the same and there is no copy.
+    where nothing else changed, `before` and `after` are the same and there is no copy. `guards`
+    says that another program had changed the triggers.
     """
 
     before: str
     after: str
     backup: Path | None
     reference: str = ""
+    guards: str = ""
 
     @property
     def remarks(self) -> tuple[str, ...]:
         """Sentences for the person who opened the file."""
         copied = f"upgraded to schema {self.after}; a copy from before: {self.backup}"
-        return tuple(filter(None, (copied if self.backup is not None else "", self.reference)))
+        return tuple(
+            filter(None, (copied if self.backup is not None else "", self.reference, self.guards))
+        )
 
 
 def back_up(path: Path, target: Path) -> None:

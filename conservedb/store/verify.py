@@ -130,6 +130,10 @@ def _link(raw: sqlite3.Connection, one: SetRow, before: str, last_change: int) -
 
 
 def _rows(raw: sqlite3.Connection) -> Iterator[Found]:
+    there = {name for (name,) in raw.execute("SELECT name FROM sqlite_schema WHERE type='table'")}
+    if not {table.name for table in logged_tables()} <= there:
+        yield Found("rows", "could not be held against the log while a table is missing")
+        return
     for table in logged_tables():
         _, astray = replayed(raw, table.name)
         for number in astray[:_NAMED]:

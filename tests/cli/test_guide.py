@@ -10,7 +10,11 @@ import pytest
 from conservedb.cli.app import COMMANDS
 
 GUIDE = Path(__file__).parents[2] / "DEVELOPERS.md"
-MODULES = ("json_shapes", "place_json", *(m for m, _ in COMMANDS.values() if m != "place"))
+MODULES = (
+    "json_shapes",
+    "place_json",
+    *(m.partition(":")[0] for m, _ in COMMANDS.values() if m != "place"),
+)
 
 
 def documented(module: str) -> str:

@@ -9,7 +9,7 @@ from sqlalchemy import Engine
 
 from conservedb.exchange.amending import amend, shown
 from conservedb.exchange.entering import enter
-from conservedb.recording.undoing import CannotUndo, latest, undo
+from conservedb.recording.undoing import CannotUndo, take_back
 from conservedb.recording.withdrawing import CannotWithdraw, withdraw
 from conservedb.store.connect import raw_of, reading, writing
 from conservedb.store.log import Author
@@ -33,26 +33,17 @@ def sound(engine: Engine) -> bool:
         return list(verify(raw_of(connection))) == []
 
 
-def take_back(engine: Engine, who: str = "A. Tester", *, undone: bool = False) -> None:
-    with reading(engine) as connection:
-        last = latest(connection, who, undone=undone)
-    assert last is not None
-    kind = "redone" if undone else "undone"
-    with writing(engine, Author(who, kind, undoes=last.id)) as connection:
-        undo(connection, last.id)
-
-
 def test_a_removal_is_taken_back_and_put_in_force_again(engine: Engine) -> None:
     before = state(engine)
     removal = {"ref": "R1", "layer": "L1", "date": "2012", "extent": "all"}
     assert not enter(engine, lambda _: entries(removals=[removal]), ME, TODAY).faults
     after = state(engine)
     assert after != before
-    take_back(engine)
+    take_back(engine, "A. Tester")
     assert state(engine) == before
-    take_back(engine, undone=True)
+    take_back(engine, "A. Tester", undone=True)
     assert state(engine) == after
-    take_back(engine)
+    take_back(engine, "A. Tester")
     assert state(engine) == before
     assert sound(engine)
 
@@ -65,7 +56,7 @@ def test_what_somebody_changed_since_is_not_taken_back(engine: Engine) -> None:
     assert not amend(engine, "layer", OBJECT, "L3", {"role": "wax coating"}, other, TODAY).faults
     before = state(engine)
     with pytest.raises(CannotUndo, match=r"layer L3 of X\.1 \(by Ida Holm on .*take the later"):
-        take_back(engine)
+        take_back(engine, "A. Tester")
     assert state(engine) == before
 
 
@@ -77,7 +68,7 @@ def test_what_others_rest_on_is_not_taken_back(engine: Engine) -> None:
     removal = {"ref": "R1", "layer": "L3", "date": "2012", "extent": "part"}
     assert not enter(engine, lambda _: entries(removals=[removal]), ida, TODAY).faults
     with pytest.raises(CannotUndo, match=r"changed again since: layer L3|removal R1 of X\.1 rests"):
-        take_back(engine)
+        take_back(engine, "A. Tester")
 
 
 def test_a_clash_is_told_field_by_field(engine: Engine) -> None:
@@ -130,7 +121,7 @@ def test_a_record_is_withdrawn_with_what_was_recorded_as_part_of_it(engine: Engi
         gone = withdraw(connection, "intervention", step, together=True)
     assert gone.labels == ["intervention I1 of X.1", "layer L1 of X.1", "layer L2 of X.1"]
     assert state(engine)["layer"] == []
-    take_back(engine)
+    take_back(engine, "A. Tester")
     assert state(engine) == before
     assert sound(engine)
 

@@ -1,0 +1,41 @@
+"""All that can be checked of a database: file, schema, chain, rows, bounds, known ends."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from sqlalchemy import Connection, Engine, select
+
+from conservedb.recording.bounds import check_bounds
+from conservedb.records.objects import object_
+from conservedb.store.connect import raw_of, writing
+from conservedb.store.known_head import remembered
+from conservedb.store.log import Author, Head, open_number
+from conservedb.store.log_rows import log_differences
+from conservedb.store.verify import Found, verify
+
+
+def verify_database(connection: Connection, heads: tuple[Head, ...] = ()) -> Iterator[Found]:
+    """Everything that does not agree; nothing where all is well.
+
+    Args:
+        heads: ends of the log that somebody wrote down. The one that this computer remembers is
+            added.
+    """
+    identity = connection.exec_driver_sql("SELECT uuid FROM database").scalar_one()
+    known = remembered(identity)
+    yield from verify(raw_of(connection), (*heads, *((known,) if known else ())))
+    objects = [row[0] for row in connection.execute(select(object_.c.id))]
+    for sentence in check_bounds(connection, objects):
+        yield Found("bounds", sentence)
+
+
+def accept_as_found(engine: Engine, who: str, reason: str) -> int | None:
+    """Log the rows that were changed behind the log's back as they now are.
+
+    Returns:
+        The number of the change set; None where there was nothing to accept.
+    """
+    with writing(engine, Author(who, "accepted", reason)) as connection:
+        raw = raw_of(connection)
+        return open_number(raw) if log_differences(raw) else None
