@@ -10,12 +10,13 @@ import shutil
 import sqlite3
 import subprocess
 from collections.abc import Callable
+from functools import partial
 from pathlib import Path
 
 import pytest
 from sqlalchemy import Engine
 
-from conservedb.exchange.entering import enter
+from conservedb.exchange.entering import Entry, Refs, enter
 from conservedb.exchange.lists import ListColumn
 from conservedb.exchange.subjects import SUBJECTS
 from conservedb.records.every import metadata
@@ -33,6 +34,10 @@ from tests.recording.conftest import ME, entries
 Found = list[tuple[str, str]]
 
 
+def _given(made: list[Entry], _: Refs) -> list[Entry]:
+    return made
+
+
 @pytest.fixture
 def path(new_database: Callable[[str], Engine], tmp_path: Path) -> Path:
     """A database in which three change sets were made after the first."""
@@ -42,7 +47,7 @@ def path(new_database: Callable[[str], Engine], tmp_path: Path) -> Path:
         entries(components=[{"mark": "B2", "note": "it's 'quoted', a=b,c='d'"}]),
         entries(components=[{"mark": "B3", "mass_kg": "2.5"}]),
     ):
-        assert not enter(engine, lambda _, made=step: made, ME, TODAY).faults
+        assert not enter(engine, partial(_given, step), ME, TODAY).faults
     engine.dispose()
     return tmp_path / "log.db"
 
@@ -50,7 +55,7 @@ def path(new_database: Callable[[str], Engine], tmp_path: Path) -> Path:
 def found(path: Path, *heads: Head) -> Found:
     raw = connect_sqlite(path)
     try:
-        return [tuple(one) for one in verify(raw, heads)]
+        return [(one.part, one.sentence) for one in verify(raw, heads)]
     finally:
         raw.close()
 
