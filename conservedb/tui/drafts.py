@@ -150,7 +150,9 @@ def _draft_of(data: bytes) -> Draft:
         raise ValueError("another shape")
     words = {name: _text(read[name]) for name in ("key", "kind", "title", "subtitle", "at")}
     return Draft(
-        **words, version=int(read["version"]), values=_texts(read["values"]),
+        **words,
+        version=int(read["version"]),
+        values=_texts(read["values"]),
         shown=_texts(read["shown"]),
     )
 

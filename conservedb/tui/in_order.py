@@ -8,6 +8,8 @@ Here a key waits until the one before it has had its full effect.
 from __future__ import annotations
 
 from collections import deque
+from collections.abc import Awaitable, Callable
+from typing import TypeVar
 
 from textual.app import App
 from textual.events import Event, Key, Paste
@@ -15,11 +17,15 @@ from textual.screen import Screen, ScreenResultType
 
 from conservedb.tui.asking import Asking
 
+Answer = TypeVar("Answer")
+ANSWERED = "answered"
+
 
 class Typed(Asking[ScreenResultType]):
     """A screen that is given its keys and pastes in order, once it is `ready`."""
 
     ready = False
+    awaited = False
 
     async def take(self, event: Key | Paste) -> None:
         """Obey one key or paste."""
@@ -32,11 +38,35 @@ class Typed(Asking[ScreenResultType]):
 
     def hold(self, why: str) -> None:
         """What is typed from now on waits until `release` with the same word."""
-        keep_order(self).hold(why)
+        keep_order(self).hold(f"{id(self)} {why}")
 
     def release(self, why: str) -> None:
         """What was typed meanwhile goes on to whichever screen is in front."""
-        keep_order(self).release(why)
+        keep_order(self).release(f"{id(self)} {why}")
+
+    def on_unmount(self) -> None:
+        """Nothing waits for a screen that is gone."""
+        keep_order(self).release_all(f"{id(self)} ")
+
+    def open_over(
+        self, screen: Typed[Answer], then: Callable[[Answer | None], Awaitable[None] | None]
+    ) -> None:
+        """Open a screen on top; what is typed after its answer waits until `then` has used it."""
+
+        async def use(answer: Answer | None) -> None:
+            result = then(answer)
+            if result is not None:
+                await result
+            keep_order(self).release(ANSWERED)
+
+        screen.awaited = True
+        self.app.push_screen(screen, use)
+
+    def answer(self, result: ScreenResultType) -> None:
+        """Close this screen with an answer."""
+        if self.awaited:
+            keep_order(self).hold(ANSWERED)
+        self.dismiss(result)
 
 
 class InOrder(App[None]):
@@ -54,6 +84,11 @@ class InOrder(App[None]):
     def release(self, why: str) -> None:
         """Keys go on, unless there is another cause to wait."""
         self._holds.discard(why)
+        self.call_later(self._give_out)
+
+    def release_all(self, begin: str) -> None:
+        """Forget every cause to wait that begins so."""
+        self._holds = {why for why in self._holds if not why.startswith(begin)}
         self.call_later(self._give_out)
 
     async def on_event(self, event: Event) -> None:

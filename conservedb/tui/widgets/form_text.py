@@ -9,7 +9,7 @@ from textual.binding import Binding
 from textual.events import Key
 from textual.widgets import TextArea
 
-from conservedb.questions.display import show
+from conservedb.questions.display import UNSEEN, show
 
 NUL = "\0"
 NUL_REFUSED = (
@@ -17,21 +17,8 @@ NUL_REFUSED = (
     " without"
 )
 
-_PRIVATE = 0xF0000
-_HIDDEN = re.compile(
-    "[\x00-\x08\x0b-\x1f\x7f-\x9f\u061c\u200b\u200e\u200f\u2028-\u202e\u2060-\u2069\ufeff"
-    "\ud800-\udfff]"
-)
-_STANDS_IN = re.compile(
-    "[" + "".join(
-        f"{chr(_PRIVATE + first)}-{chr(_PRIVATE + last)}"
-        for first, last in (
-            (0x00, 0x08), (0x0B, 0x1F), (0x7F, 0x9F), (0x61C, 0x61C), (0x200B, 0x200B),
-            (0x200E, 0x200F), (0x2028, 0x202E), (0x2060, 0x2069), (0xFEFF, 0xFEFF),
-            (0xD800, 0xDFFF),
-        )
-    ) + "]"
-)
+_PRIVATE, _TAGS = 0xF0000, 0xE000
+_PERHAPS = re.compile("[\U000f0000-\U000fffff]")
 
 
 def lines_joined(text: str) -> str:
@@ -44,18 +31,30 @@ def held(text: str) -> str:
 
     The stand-in is one cell wide, can be seen, passed and deleted, and ends no line.
     """
-    return _HIDDEN.sub(lambda match: chr(_PRIVATE + ord(match[0])), text)
+    return UNSEEN.sub(_stand_in, text)
 
 
 def given(text: str) -> str:
     """The text that was meant, from that of the editor."""
-    return _STANDS_IN.sub(lambda match: chr(ord(match[0]) - _PRIVATE), text)
+    return _PERHAPS.sub(lambda match: _meant(match[0]), text)
+
+
+def _stand_in(match: re.Match[str]) -> str:
+    code = ord(match[0])
+    return chr(_PRIVATE + (code if code < 0x10000 else _TAGS + (code & 0x7F)))
+
+
+def _meant(character: str) -> str:
+    """The character that another stands in for, or itself."""
+    code = ord(character) - _PRIVATE
+    meant = chr(0xE0000 + code - _TAGS if _TAGS <= code < _TAGS + 0x80 else code)
+    return meant if UNSEEN.fullmatch(meant) else character
 
 
 def _picture(match: re.Match[str]) -> str:
     """One cell for a character that is not to reach the terminal."""
-    picture = show(chr(ord(match[0]) - _PRIVATE))
-    return picture if len(picture) == 1 else "\N{REPLACEMENT CHARACTER}"
+    shown = show(_meant(match[0]))
+    return shown if len(shown) == 1 else "\N{REPLACEMENT CHARACTER}"
 
 
 class TextEntry(TextArea):
@@ -148,7 +147,7 @@ class TextEntry(TextArea):
 
     def get_line(self, line_index: int) -> Text:
         """A line as it is drawn."""
-        line = _STANDS_IN.sub(_picture, self.document.get_line(line_index))
+        line = _PERHAPS.sub(_picture, self.document.get_line(line_index))
         return Text(line, end="", no_wrap=True)
 
     @property
