@@ -258,7 +258,7 @@ ACTIONS = (
         "look_up",
         ("f2",),
         "F2",
-        "look up",
+        "list",
         "Look up what is on record",
         "List what is on record for the letters in the field, however few. From the third letter"
         " the list comes by itself.",
@@ -269,7 +269,7 @@ ACTIONS = (
         "add",
         ("ctrl+n",),
         "Ctrl+N",
-        "add new",
+        "add",
         "Add what is not on record",
         "Open the form that adds what the field does not find; then go on here.",
         (FORM,),
@@ -330,6 +330,7 @@ FORM_MOTIONS = (
         "in the list under a field, mark what is meant; Enter or Tab takes it, a semicolon takes it"
         " and begins the next one; in a field just typed in, Down opens the list",
     ),
+    Motion("Ctrl+U, Ctrl+K", "in a field of text, empty the line before or behind the cursor"),
     Motion("Ctrl+Z, Ctrl+Y", "in a field of text, take back, and do again"),
     Motion("Mouse", "click a field to go there, or a key below"),
 )

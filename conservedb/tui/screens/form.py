@@ -16,7 +16,7 @@ from conservedb.tui.reading import Unanswered
 from conservedb.tui.recording import Form, Outcome, Recorder
 from conservedb.tui.screens.form_found import item_here
 from conservedb.tui.screens.form_saving import SavingForm, with_key
-from conservedb.tui.text import QUIET, STRONG, WARNING, plain
+from conservedb.tui.text import QUIET, STRONG, UNSURE, WARNING, plain, prose
 from conservedb.tui.widgets.form_row import FieldRow, label_width
 from conservedb.tui.widgets.key_line import KeyLine
 from conservedb.tui.widgets.title import Title
@@ -159,7 +159,7 @@ class FormScreen(SavingForm):
         """Say something about the form as a whole."""
         notice = self.query_one("#form-notice", Static)
         notice.display = bool(sentence)
-        notice.update(plain(sentence, WARNING))
+        notice.update(prose(sentence, WARNING if sentence.startswith("!") else UNSURE))
 
     def tell(self, sentence: str) -> None:
         """Show a message for a while."""

@@ -19,6 +19,7 @@ LETTERS = 3
 PAUSE = 0.1  # seconds of quiet before anything is asked
 PATIENCE = 3.0  # seconds for which keys wait for a list that was asked for
 NOT_ON_RECORD = "not on record: it will be refused; Ctrl+N adds it"
+NONE_YET = "nothing is on record here yet; Ctrl+N adds it"
 _BETWEEN = re.compile(r"(?<!\\);")
 _PART_PLAYED = re.compile(r"\s*\([^()]*\)\s*$")
 
@@ -191,7 +192,8 @@ class FindingForm(Rows[Outcome | None]):
             if row is self.current and item_here(row).text == typed:
                 self._looked_for = (row.field.name, typed)
                 row.found.show_found(found, typed)
-                row.show_remark("" if found else self._nothing(typed))
+                self.call_after_refresh(row.found.scroll_visible, animate=False)
+                row.show_remark("" if found else (NOT_ON_RECORD if typed else NONE_YET))
             if then is not None:
                 then()
 
@@ -206,9 +208,6 @@ class FindingForm(Rows[Outcome | None]):
             show,
             refused,
         )
-
-    def _nothing(self, typed: str) -> str:
-        return NOT_ON_RECORD if typed else "nothing is on record here yet; Ctrl+N adds it"
 
     def _put(self, row: FieldRow, item: Item, name: str, more: str = "") -> None:
         assert isinstance(row.entry, TextEntry)
@@ -242,18 +241,28 @@ class FindingForm(Rows[Outcome | None]):
     def _show_names(
         self, row: FieldRow, asked: list[Item], answers: list[tuple[Completion, ...]]
     ) -> None:
-        unknown: list[str] = []
+        missing: list[tuple[str, Sequence[Completion]]] = []
         for item, found in reversed(list(zip(asked, answers, strict=True))):
             exact = next((one for one in found if is_exact(one, item.text)), None)
             if exact is None:
-                unknown.insert(0, item.text)
+                missing.insert(0, (item.text, found))
                 continue
             self.known(row, exact.text)
             assert isinstance(row.entry, TextEntry)
             if exact.text != item.text:
                 row.entry.put(item.start, item.end, exact.text)
-        if unknown:
-            named = f"{', '.join(unknown)}: " if row.field.is_list else ""
-            row.show_problem(f"{named}{NOT_ON_RECORD}")
+        if missing:
+            row.show_problem(_not_on_record(missing))
         else:
             row.settled = row.value
+
+
+def _not_on_record(missing: Sequence[tuple[str, Sequence[Completion]]]) -> str:
+    """Which names are not on record, and what to do."""
+    if len(missing) > 1:
+        names = ", ".join(f"“{name}”" for name, _ in missing)
+        return f"not on record: {names}; they will be refused; Ctrl+N adds the one at the cursor"
+    ((name, found),) = missing
+    if not found:
+        return f"“{name}” is {NOT_ON_RECORD}"
+    return f"“{name}” is not on record; did you mean {found[0].label}? F2 lists what is, Ctrl+N adds it"

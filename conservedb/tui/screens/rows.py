@@ -92,6 +92,7 @@ class Rows(Typed[ScreenResultType]):
 
     def left(self, row: FieldRow) -> None:
         """A row no longer takes the keys."""
+        row.show_remark("")
         row.use(in_use=False)
         if NUL in row.value:
             row.show_problem(NUL_HELD)

@@ -19,7 +19,7 @@ class ChoiceEntry(Widget, can_focus=True):
     """Left, Right or Space go through the words; letters go to the first that begins so."""
 
     DEFAULT_CSS = """
-    ChoiceEntry { height: 1; padding: 0 1; background: $surface; }
+    ChoiceEntry { width: 1fr; height: 1; padding: 0 1; }
     ChoiceEntry:focus { background: $cursor; }
     """
 

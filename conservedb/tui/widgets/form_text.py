@@ -16,6 +16,7 @@ NUL_REFUSED = (
     "what was pasted holds a NUL character, which no record can hold; nothing was taken, paste it"
     " without"
 )
+DOTTED = "┄" * 24  # the dotted line of a paper form
 
 _PRIVATE, _TAGS = 0xF0000, 0xE000
 _PERHAPS = re.compile("[\U000f0000-\U000fffff]")
@@ -69,22 +70,24 @@ class TextEntry(TextArea):
     DEFAULT_CSS = """
     TextEntry {
         height: auto; min-height: 1; max-height: 8; border: none; padding: 0 1;
-        background: $surface; scrollbar-size-vertical: 1;
+        background: $background; scrollbar-size-vertical: 1;
         &:focus { border: none; background: $cursor; }
         & .text-area--cursor-line { background: transparent; }
-        & .text-area--placeholder { color: $quiet; }
+        & .text-area--placeholder { color: $line; }
     }
-    TextEntry.-long { min-height: 3; }
+    TextEntry.-long { min-height: 2; }
     """
 
-    def __init__(self, text: str, *, long: bool = False, placeholder: str = "") -> None:
-        super().__init__(
-            held(lines_joined(text)), highlight_cursor_line=False, placeholder=placeholder
-        )
+    def __init__(self, text: str, *, long: bool = False) -> None:
+        super().__init__(held(lines_joined(text)), highlight_cursor_line=False, placeholder=DOTTED)
         self.cursor_blink = False
         self.match_cursor_bracket = False
         self._long = long
         self.set_class(long, "-long")
+
+    def on_mount(self) -> None:
+        """Go on at the end of what is there."""
+        self.move_cursor(self.document.end)
 
     @property
     def value(self) -> str:
