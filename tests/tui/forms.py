@@ -49,18 +49,10 @@ def events(*words: str) -> Iterable[Key]:
         yield Key(name, sign)
 
 
-async def burst(pilot: Pilot[None], *words: str) -> None:
-    """All keys at once, none waited for; then all that comes of them."""
-    for event in events(*words):
-        pilot.app.post_message(event)
-    await calm(pilot)
-
-
 async def typed(pilot: Pilot[None], *words: str) -> None:
-    """Key after key."""
+    """All keys at once, none waited for, as a machine types; then all that comes of them."""
     for event in events(*words):
         pilot.app.post_message(event)
-        await pilot.pause()
     await calm(pilot)
 
 

@@ -265,4 +265,5 @@ def _not_on_record(missing: Sequence[tuple[str, Sequence[Completion]]]) -> str:
     ((name, found),) = missing
     if not found:
         return f"“{name}” is {NOT_ON_RECORD}"
-    return f"“{name}” is not on record; did you mean {found[0].label}? F2 lists what is, Ctrl+N adds it"
+    meant = f"did you mean {found[0].label}?"
+    return f"“{name}” is not on record; {meant} F2 lists what is, Ctrl+N adds it"
