@@ -63,7 +63,9 @@ class Typed(Asking[ScreenResultType]):
         self.app.push_screen(screen, use)
 
     def answer(self, result: ScreenResultType) -> None:
-        """Close this screen with an answer."""
+        """Close this screen with an answer, and whatever was opened over it."""
+        while self.app.screen is not self:
+            self.app.pop_screen()
         if self.awaited:
             keep_order(self).hold(ANSWERED)
         self.dismiss(result)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import time
 from collections.abc import Mapping
+from dataclasses import replace
 from pathlib import Path
 from threading import Event
 
@@ -153,6 +154,13 @@ async def test_the_part_somebody_played_is_no_part_of_the_name(tmp_path: Path) -
         assert row.value == "W. Orde (mason); Nobody (scribe)"
 
 
+async def test_a_semicolon_behind_the_part_somebody_played(tmp_path: Path) -> None:
+    form = one_field(Field("people", "people", "people"))
+    async with at_form(Fake(), tmp_path, form) as pilot:
+        await typed(pilot, "w. or", "<down>", ";", "ada", "<down>", " (scribe)", "<f2>", ";", "x")
+        assert row_of(pilot, "people").value == "W. Orde; ada (scribe);x"
+
+
 async def test_stale_answers_are_dropped(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr("conservedb.tui.screens.form_found.PAUSE", 0.001)
 
@@ -252,6 +260,17 @@ async def test_help_lists_the_keys_and_gives_the_form_back(tmp_path: Path) -> No
         await typed(pilot, "<escape>")
         await typed(pilot, "x")
         assert row_of(pilot, "date").value == "x"
+
+
+async def test_the_field_in_use_is_always_in_view(tmp_path: Path) -> None:
+    fields = tuple(Field(f"f{i}", f"field {i}", hint=f"hint {i}") for i in range(40))
+    form = replace(STEP, fields=fields)
+    async with at_form(Fake(), tmp_path, form) as pilot:
+        for _ in range(3):
+            await typed(pilot, *["<tab>"] * 11)
+            drawn = screen_text(pilot.app)
+            assert f"▌ {here(pilot).replace('f', 'field ')} " in drawn
+            assert f" {here(pilot).replace('f', 'hint ')}\n" in drawn
 
 
 async def test_a_click_goes_to_a_field(tmp_path: Path) -> None:

@@ -5,10 +5,14 @@ from __future__ import annotations
 from dataclasses import replace
 from pathlib import Path
 
+from textual.events import Key
+
 from conservedb.tui.drafts import Drafts
 from conservedb.tui.reading import Unanswered
 from conservedb.tui.recording import Clash, Field, Finding, Outcome, Problem
 from conservedb.tui.screens.entry_sheet import EntrySheet
+from conservedb.tui.screens.start import StartScreen
+from conservedb.tui.widgets.key_line import KeyLine
 from tests.tui.conftest import NARROW, screen_text
 from tests.tui.form_recorder import STEP, Fake
 from tests.tui.forms import ANSWERS, at_form, form_of, here, one_field, row_of, typed, until
@@ -31,6 +35,16 @@ async def test_saving_twice_at_once_saves_once(tmp_path: Path) -> None:
         await typed(pilot, "a", "<ctrl+s>", "<ctrl+s>", "<enter>", "<ctrl+s>")
         await until(pilot, lambda: bool(ANSWERS))
     assert len(fake.saves) == 1
+
+
+async def test_help_opened_while_it_saves_does_not_stop_it(tmp_path: Path) -> None:
+    fake = Fake(slow=0.1)
+    async with at_form(fake, tmp_path, NOTE) as pilot:
+        pilot.app.post_message(Key("ctrl+s", None))
+        await until(pilot, lambda: form_of(pilot).saving)
+        await pilot.click(KeyLine, offset=(2, 0))
+        await until(pilot, lambda: bool(ANSWERS))
+        await until(pilot, lambda: isinstance(pilot.app.screen, StartScreen))
 
 
 async def test_what_is_needed_is_asked_for(tmp_path: Path) -> None:
@@ -144,3 +158,33 @@ async def test_the_form_that_is_saved_is_the_one_that_was_shown(tmp_path: Path) 
         await typed(pilot, "1950", "<ctrl+s>")
         await until(pilot, lambda: bool(ANSWERS))
     assert fake.saves[0]["form"] == form
+
+
+async def test_reasons_hold_for_what_they_were_given_for(tmp_path: Path) -> None:
+    block = Outcome(judged=(Finding("R1", "block", "Water on gypsum."),))
+    fake = Fake(outcomes=[block, Outcome(problems=(Problem("note", "no"),)), block])
+    async with at_form(fake, tmp_path, NOTE) as pilot:
+        await typed(pilot, "a", "<ctrl+s>", "dry today", "<enter>", "b", "<ctrl+s>")
+        assert isinstance(pilot.app.screen, EntrySheet)
+    assert [one["override"] for one in fake.saves] == [{}, {"R1": "dry today"}, {}]
+
+
+async def test_a_settled_clash_stays_settled_when_the_rules_object(tmp_path: Path) -> None:
+    judged = Outcome(judged=(Finding("R1", "warn", "No test on record."),))
+    fake = Fake(outcomes=[Outcome(clashes=CLASHES[:1]), judged])
+    async with at_form(fake, tmp_path, NOTE) as pilot:
+        await typed(pilot, "my note", "<ctrl+s>", "m", "<enter>", "tested", "<enter>")
+        await until(pilot, lambda: bool(ANSWERS))
+    assert fake.saves[2]["over"] == {"note": "my note"}
+    assert fake.saves[2]["override"] == {"R1": "tested"}
+
+
+async def test_the_palette_saves_too(tmp_path: Path) -> None:
+    fake = Fake()
+    async with at_form(fake, tmp_path, NOTE) as pilot:
+        await typed(pilot, "a", "<ctrl+p>")
+        await typed(pilot, "save the form")
+        await until(pilot, lambda: "Save the form" in screen_text(pilot.app))
+        await typed(pilot, "<enter>")
+        await until(pilot, lambda: bool(ANSWERS))
+    assert fake.values["note"] == "a"

@@ -39,7 +39,7 @@ class FormScreen(SavingForm):
         self.drafts = drafts or Drafts()
         self._started = form
         self._draft = self.drafts.read(form.draft_key)
-        self._thrown: dict[str, str] = {}
+        self._thrown: tuple[Form, dict[str, str]] | None = None
         self._keeping: Timer | None = None
         self._saved = False
         self._written = self._draft.values if self._draft is not None else {}
@@ -87,7 +87,7 @@ class FormScreen(SavingForm):
 
     def action_back(self) -> None:
         """Put the list away, or leave; the draft stays."""
-        if self.close_list():
+        if self.saving or self.close_list():
             return
         self._keep()
         if self.typed:
@@ -96,16 +96,19 @@ class FormScreen(SavingForm):
 
     def action_afresh(self) -> None:
         """Throw the draft away; once more brings it back."""
-        if not self.typed and not self._thrown:
-            self.tell("nothing was typed that could be thrown away")
+        if self.saving:
             return
-        values, self._thrown = self._thrown, {} if self._thrown else self.typed
-        if self._thrown:
+        if self.typed:
+            self._thrown = self.form, self.values()
             self.form = self._started
             values = {field.name: field.value for field in self.form.fields}
             self.notice("the draft is thrown away; Ctrl+D once more brings it back")
-        else:
+        elif self._thrown is not None:
+            (self.form, values), self._thrown = self._thrown, None
             self.notice("the draft is here again")
+        else:
+            self.tell("nothing was typed that could be thrown away")
+            return
         for row in self.rows:
             row.value = values.get(row.field.name, row.value)
             row.show_problem("")
@@ -149,9 +152,9 @@ class FormScreen(SavingForm):
 
     def show_who(self) -> None:
         """Two lines: the form and who records; about what."""
-        who = self.recorder.who or "nobody named yet"
+        who = f"recorded by {self.recorder.who}" if self.recorder.who else "nobody named yet"
         self.query_one(Title).show(
-            (plain(self.form.title, STRONG), plain(f"recorded by {who}", QUIET)),
+            (plain(self.form.title, STRONG), plain(who, QUIET)),
             (plain(self.form.subtitle, QUIET), plain("")),
         )
 

@@ -51,9 +51,13 @@ def items_in(row: FieldRow) -> list[Item]:
 
 def item_here(row: FieldRow) -> Item:
     """The one under the cursor."""
-    entry, items = row.entry, items_in(row)
-    at = entry.at if isinstance(entry, TextEntry) else 0
-    return next((one for one in reversed(items) if one.start <= at), items[0])
+    items = items_in(row)
+    return next((one for one in reversed(items) if one.start <= _at(row)), items[0])
+
+
+def _at(row: FieldRow) -> int:
+    """How many characters stand before the cursor."""
+    return row.entry.at if isinstance(row.entry, TextEntry) else 0
 
 
 class FindingForm(Rows[Outcome | None]):
@@ -85,7 +89,7 @@ class FindingForm(Rows[Outcome | None]):
         elif event.key in ("enter", "tab"):
             self._put(row, item, found.marked.text)
             return False  # and on to the next field
-        elif event.character == ";" and row.field.is_list:
+        elif event.character == ";" and row.field.is_list and _at(row) <= item.end:
             self._put(row, item, found.marked.text, more="; ")
         else:
             return False
@@ -114,7 +118,8 @@ class FindingForm(Rows[Outcome | None]):
         self.forget("find")
         if self._pause is not None:
             self._pause.stop()
-        if row.field.completes and len(item_here(row).text) >= LETTERS:
+        item = item_here(row)
+        if row.field.completes and len(item.text) >= LETTERS and _at(row) <= item.end:
             self._pause = self.set_timer(PAUSE, lambda: self._look_up(row, item_here(row)))
         elif row.field.kind == "date":
             row.show_beside("")

@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import replace
 
-from conservedb.tui.recording import NOTHING, Clash, Finding, Outcome, Problem
+from conservedb.tui.recording import Clash, Finding, Outcome, Problem
 from conservedb.tui.screens.form_found import FindingForm
+from conservedb.tui.widgets.form_row import FieldRow
 
 NEEDED = "this is needed before the form can be saved"
 SAVING = "saving ..."
@@ -20,6 +21,7 @@ class SavingForm(FindingForm):
         self.saving = False
         self._reason = ""
         self._override: dict[str, str] = {}
+        self._over: set[str] = set()
 
     async def action_save(self) -> None:
         """Ask what has to be asked first, then save."""
@@ -36,7 +38,12 @@ class SavingForm(FindingForm):
 
             self.open_over(reason_sheet(self.form.title), self._give_reason)
         else:
-            self._send(NOTHING)
+            self._send()
+
+    def changed(self, row: FieldRow) -> None:
+        """A reason given for another wording of the step is none for this one."""
+        super().changed(row)
+        self._override = {}
 
     async def at_end(self) -> None:
         """Enter in the last field."""
@@ -60,11 +67,12 @@ class SavingForm(FindingForm):
             self._reason = answers["reason"]
             await self.action_save()
 
-    def _send(self, over: Mapping[str, str]) -> None:
+    def _send(self) -> None:
         self.saving = True
         self.hold("save")
         self.notice(SAVING)
         form, values, reason, override = self.form, self.values(), self._reason, self._override
+        over = {name: values[name] for name in self._over if name in values}
         self.ask(
             "save",
             lambda: self.recorder.save(form, values, reason=reason, override=override, over=over),
@@ -122,7 +130,8 @@ class SavingForm(FindingForm):
                 row = self.row(name)
                 if row is not None:
                     row.value = value
-            self._send(chosen)
+            self._over |= set(chosen)
+            self._send()
 
         self.open_over(ClashSheet(clashes), choose)
 
@@ -133,8 +142,8 @@ class SavingForm(FindingForm):
             if reasons is None:
                 self.notice("not saved: the rules object to this step")
                 return
-            self._override |= reasons
-            self._send(NOTHING)
+            self._override = {**self._override, **reasons}
+            self._send()
 
         self.open_over(judged_sheet(findings), go_on)
 

@@ -89,6 +89,7 @@ class Rows(Typed[ScreenResultType]):
     def entered(self, row: FieldRow) -> None:
         """A row takes the keys now."""
         row.use(in_use=True)
+        self.call_after_refresh(row.scroll_visible, animate=False)
 
     def left(self, row: FieldRow) -> None:
         """A row no longer takes the keys."""

@@ -111,7 +111,7 @@ class FieldRow(Vertical):
 
     def _draw(self) -> None:
         hint = self.field.hint if self._in_use else ""
-        if self._in_use and self.field.required and not self.value.strip():
+        if self._in_use and self.field.required and not (self.value.strip() or self._problem):
             hint = joined_words("needed", hint)
         lines = []
         if self._problem:
