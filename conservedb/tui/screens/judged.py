@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from conservedb.tui.recording import Field, Finding
 from conservedb.tui.screens.entry_sheet import Block, EntrySheet
-from conservedb.tui.text import QUIET, WARNING, joined, plain, prose, styled
+from conservedb.tui.text import QUIET, WARNING, joined, plain, prose
 
 SEVERITY = {"block": "STOP", "warn": "CAUTION", "inform": "TO KNOW"}
 FOOT = "a reason for each, then Enter saves; Esc goes back to the form"
@@ -18,7 +18,7 @@ def judged_sheet(findings: Sequence[Finding]) -> EntrySheet:
     blocks: list[Block] = []
     for one in findings:
         inks = {"block": f"bold {WARNING}", "warn": "bold $unsure"}
-        severity = styled(SEVERITY.get(one.severity, "CAUTION"), inks.get(one.severity, "bold"))
+        severity = plain(SEVERITY.get(one.severity, "CAUTION"), inks.get(one.severity, "bold"))
         words = [joined((severity, plain(f"rule {one.rule}", QUIET)), "  "), prose(one.sentence)]
         if one.severity == "inform" or one.rule in asked:
             blocks.append((words, ()))

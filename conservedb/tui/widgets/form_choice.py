@@ -74,7 +74,7 @@ class ChoiceEntry(Widget, can_focus=True):
         )
         if row.cell_length <= self.content_size.width:
             return row
-        others = styled(f"  one of {len(self.words)}", QUIET)
+        others = plain(f"  one of {len(self.words)}", QUIET)
         return joined((chosen, others)).truncate(self.content_size.width, ellipsis=True)
 
     def on_click(self, event: Click) -> None:

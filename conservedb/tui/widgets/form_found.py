@@ -56,9 +56,9 @@ class Found(Static):
             if one.near and (index == first or not self.found[index - 1].near):
                 lines.append(styled("did you mean", QUIET))
             here = index == self.at
-            mark = styled(f"{MARKER} " if here else "  ", ACCENT)
+            mark = plain(f"{MARKER} " if here else "  ", ACCENT)
             lines.append(joined((mark, plain(one.label, "bold" if here else ""))))
         left = len(self.found) - first - MOST
         if left > 0:
-            lines.append(styled(f"  and {left} more: Down", QUIET))
+            lines.append(plain(f"  and {left} more: Down", QUIET))
         self.update(joined(lines, "\n"))

@@ -4,12 +4,11 @@ from __future__ import annotations
 
 from textual.app import ComposeResult
 from textual.containers import Horizontal, Vertical
-from textual.content import Content
 from textual.events import Click
 from textual.widgets import Static
 
 from conservedb.tui.recording import Field
-from conservedb.tui.text import ACCENT, QUIET, WARNING, joined, plain, prose, styled
+from conservedb.tui.text import ACCENT, QUIET, WARNING, joined, plain, prose
 from conservedb.tui.widgets.form_choice import ChoiceEntry
 from conservedb.tui.widgets.form_found import Found
 from conservedb.tui.widgets.form_text import TextEntry
@@ -21,12 +20,14 @@ WIDEST_LABEL = 26
 
 def label_width(fields: tuple[Field, ...]) -> int:
     """Cells for the labels of these fields."""
-    return min(max((_label(field).cell_length for field in fields), default=0) + 1, WIDEST_LABEL)
+    return min(
+        max((plain(label_of(field)).cell_length for field in fields), default=0) + 1, WIDEST_LABEL
+    )
 
 
-def _label(field: Field, style: str = QUIET) -> Content:
-    unit = f", {field.unit}" if field.unit else ""
-    return plain(f"{field.label}{unit}", style)
+def label_of(field: Field) -> str:
+    """What stands before a field, with its unit."""
+    return f"{field.label}, {field.unit}" if field.unit else field.label
 
 
 class FieldRow(Vertical):
@@ -49,7 +50,7 @@ class FieldRow(Vertical):
         self.settled = field.value  # what was looked up and found, or never touched
         self._width = width
         self._mark = Static(classes="mark")
-        self._label = Static(_label(field), classes="label")
+        self._label = Static(plain(label_of(field), QUIET), classes="label")
         self._beside = Static(classes="beside")
         self._under = Static(classes="under")
         self._in_use, self._problem, self._remark = False, "", ""
@@ -85,8 +86,8 @@ class FieldRow(Vertical):
     def use(self, *, in_use: bool) -> None:
         """Mark the row as the one that takes the keys, or no longer."""
         self._in_use = in_use
-        self._mark.update(styled(MARKER if in_use else "", ACCENT))
-        self._label.update(_label(self.field, "bold" if in_use else QUIET))
+        self._mark.update(plain(MARKER if in_use else "", ACCENT))
+        self._label.update(plain(label_of(self.field), "bold" if in_use else QUIET))
         if not in_use:
             self.found.hide()
         self._draw()
