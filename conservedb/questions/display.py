@@ -4,10 +4,12 @@ from __future__ import annotations
 
 import re
 
-_UNSEEN = re.compile(
+UNSEEN = re.compile(
     "[\x00-\x08\x0b-\x1f\x7f-\x9f\u061c\u200b\u200e\u200f\u2028-\u202e\u2060-\u2069\ufeff"
     "\ud800-\udfff\U000e0000-\U000e007f]"
 )
+"""A character that a terminal would obey, or that nobody sees."""
+
 _PICTURES = {code: chr(0x2400 + code) for code in range(0x20)} | {0x7F: "\u2421"}
 
 
@@ -18,12 +20,12 @@ def show(text: str) -> str:
     invisible joiners (not the zero width joiner), tags and halves of surrogate pairs become
     their picture (as ␛) or their number in angle brackets (as <202e>). Nothing else changes.
     """
-    return _UNSEEN.sub(_visible, text)
+    return UNSEEN.sub(_visible, text)
 
 
 def escape_json(text: str) -> str:
     """JSON text in which the same characters are written as escapes; it means the same."""
-    return _UNSEEN.sub(_escaped, text)
+    return UNSEEN.sub(_escaped, text)
 
 
 def _visible(match: re.Match[str]) -> str:

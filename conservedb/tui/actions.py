@@ -13,6 +13,7 @@ from textual.binding import Binding, BindingType
 
 WIDEST = 79  # cells of the key line, for the narrowest terminal
 SCREENS = ("start", "object", "material", "removal")
+FORM = "form"
 
 
 @dataclass(frozen=True, slots=True)
@@ -229,8 +230,9 @@ ACTIONS = (
         "Esc",
         "back",
         "Back",
-        "Close what is open in front, or return to the start.",
-        SCREENS,
+        "Close what is open in front, or return to the start. A form keeps a draft of what was"
+        " typed.",
+        (*SCREENS, FORM),
         7,
     ),
     Action(
@@ -241,6 +243,47 @@ ACTIONS = (
         "Read again from the database",
         "Ask the database again, in case somebody else has written to it.",
         SCREENS,
+    ),
+    Action(
+        "save",
+        ("ctrl+s",),
+        "Ctrl+S",
+        "save",
+        "Save the form",
+        "Save all of the form, or nothing. Enter in the last field does the same.",
+        (FORM,),
+        2,
+    ),
+    Action(
+        "look_up",
+        ("f2",),
+        "F2",
+        "list",
+        "Look up what is on record",
+        "List what is on record for the letters in the field, however few. From the third letter"
+        " the list comes by itself.",
+        (FORM,),
+        3,
+    ),
+    Action(
+        "add",
+        ("ctrl+n",),
+        "Ctrl+N",
+        "add",
+        "Add what is not on record",
+        "Open the form that adds what the field does not find; then go on here.",
+        (FORM,),
+        4,
+    ),
+    Action(
+        "afresh",
+        ("ctrl+d",),
+        "Ctrl+D",
+        "afresh",
+        "Throw the draft away",
+        "Empty the form of what was typed and start afresh. Ctrl+D once more brings it back.",
+        (FORM,),
+        5,
     ),
     Action(
         "command_palette",
@@ -257,7 +300,8 @@ ACTIONS = (
         "Ctrl+Q",
         "quit",
         "Quit",
-        "Leave the program. Nothing needs saving. A plain q does the same outside a line of text.",
+        "Leave the program. A form that is not saved is kept as a draft. A plain q does the same"
+        " outside a line of text.",
         rank=9,
     ),
 )
@@ -276,6 +320,25 @@ MOTIONS = (
         "click a line to select it, and again to open it; click the time rule, or a key below",
     ),
 )
+
+FORM_MOTIONS = (
+    Motion("Tab, Enter, Down", "go to the next field; in a field of several lines, Tab does"),
+    Motion("Shift+Tab, Up", "go to the field before"),
+    Motion("Left, Right, Space", "in a field of words to choose from, choose; or type its letters"),
+    Motion(
+        "Down, Up",
+        "in the list under a field, mark what is meant; Enter or Tab takes it, a semicolon takes it"
+        " and begins the next one; in a field just typed in, Down opens the list",
+    ),
+    Motion("Ctrl+U, Ctrl+K", "in a field of text, empty the line before or behind the cursor"),
+    Motion("Ctrl+Z, Ctrl+Y", "in a field of text, take back, and do again"),
+    Motion("Mouse", "click a field to go there, or a key below"),
+)
+
+
+def motions_of(where: str) -> tuple[Motion, ...]:
+    """How one moves on a screen."""
+    return FORM_MOTIONS if where == FORM else MOTIONS
 
 
 def actions_of(where: str) -> tuple[Action, ...]:

@@ -8,10 +8,10 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from rich.text import Text
-from textual.app import App
 from textual.screen import Screen
 
-from conservedb.tui.actions import SCREENS, bindings
+from conservedb.tui.actions import FORM, SCREENS, bindings
+from conservedb.tui.in_order import InOrder
 from conservedb.tui.screens.start import StartScreen
 from conservedb.tui.theme import IN_ANSI, NAME, OWN, THEME
 
@@ -27,7 +27,7 @@ def _palette() -> type[Provider]:
     return ActionProvider
 
 
-class ConservedbApp(App[None]):
+class ConservedbApp(InOrder):
     """Reads one database."""
 
     TITLE = "conservedb"
@@ -71,7 +71,7 @@ class ConservedbApp(App[None]):
 def where(screen: Screen[object]) -> str:
     """Which set of actions a screen has; a sheet laid over it changes nothing."""
     names = (getattr(one, "NAME", "") for one in reversed(screen.app.screen_stack))
-    return next((name for name in names if name in SCREENS), StartScreen.NAME)
+    return next((name for name in names if name in (*SCREENS, FORM)), StartScreen.NAME)
 
 
 def _keep_account(account: str) -> Path:

@@ -10,9 +10,10 @@ import pytest
 from textual.pilot import Pilot
 from textual.screen import Screen
 
-from conservedb.tui.actions import ACTIONS, MOTIONS, Action, actions_of, key_line
+from conservedb.tui.actions import ACTIONS, FORM, Action, actions_of, key_line, motions_of
 from conservedb.tui.app import ConservedbApp
 from conservedb.tui.palette import ActionProvider
+from conservedb.tui.screens.form import FormScreen
 from conservedb.tui.screens.material import MaterialScreen
 from conservedb.tui.screens.object import ObjectScreen
 from conservedb.tui.screens.removal import RemovalScreen
@@ -23,8 +24,9 @@ from conservedb.tui.widgets.lines import Lines
 from tests.tui.canned import NUMBER
 from tests.tui.conftest import press, screen_text, settle, sitting
 
-SCREENS = (StartScreen, ObjectScreen, MaterialScreen, RemovalScreen)
-NAMES = [screen.NAME for screen in SCREENS]
+READING = (StartScreen, ObjectScreen, MaterialScreen, RemovalScreen)
+SCREENS = (*READING, FormScreen)
+NAMES = [screen.NAME for screen in READING]
 
 
 def owners(action: Action) -> tuple[type, ...]:
@@ -42,7 +44,7 @@ def test_each_key_means_one_thing_and_each_action_is_written() -> None:
         assert action.help.endswith(".") and action.title and action.label
 
 
-@pytest.mark.parametrize("where", NAMES)
+@pytest.mark.parametrize("where", [*NAMES, FORM])
 def test_the_key_line_is_short(where: str) -> None:
     line = key_line(where)
     assert 0 < len(line) <= 7
@@ -123,7 +125,7 @@ async def test_a_click_on_the_key_line_uses_the_key(calls: list[str]) -> None:
         assert calls == [action.name for action in key_line("object")]
 
 
-@pytest.mark.parametrize("where", NAMES)
+@pytest.mark.parametrize("where", [*NAMES, FORM])
 async def test_the_help_tells_every_action_and_motion(where: str) -> None:
     async with sitting(size=(120, 60)) as pilot:
         pilot.app.push_screen(help_sheet(where))
@@ -132,7 +134,7 @@ async def test_the_help_tells_every_action_and_motion(where: str) -> None:
         for action in actions_of(where):
             assert squeezed(f"{action.title}. {action.help}") in told
             assert squeezed(action.shown) in told
-        for motion in MOTIONS:
+        for motion in motions_of(where):
             assert squeezed(motion.help) in told
 
 

@@ -34,7 +34,10 @@ class Terminal:
 
     def start(self, path: Path) -> None:
         """Start the interface; its exit status is printed when it ends."""
-        command = [sys.executable, "-c", RUN, str(path)]
+        self.run(sys.executable, "-c", RUN, str(path))
+
+    def run(self, *command: str) -> None:
+        """Run a command of ours; its exit status is printed when it ends."""
         self.type(f"LANG=C.UTF-8 PYTHONPATH={Path.cwd()} {shlex.join(command)}; echo status $?")
         self.press("Enter")
 

@@ -10,7 +10,7 @@ from textual.containers import Vertical
 from textual.content import Content
 from textual.screen import ModalScreen
 
-from conservedb.tui.actions import MOTIONS, actions_of
+from conservedb.tui.actions import actions_of, motions_of
 from conservedb.tui.details import Fact
 from conservedb.tui.effects import SIGNS
 from conservedb.tui.hatching import LEGEND, drawn, hatch_of
@@ -70,12 +70,12 @@ class FactSheet(Sheet):
 
 
 def help_sheet(where: str) -> Sheet:
-    """Every key of a screen ("start" or "object")."""
+    """Every key of a screen, such as "start" or "form"."""
     actions = [
         (", ".join((one.shown, *one.others)), f"{one.title}. {one.help}")
         for one in actions_of(where)
     ]
-    motions = [(one.shown, one.help) for one in MOTIONS]
+    motions = [(one.shown, one.help) for one in motions_of(where)]
     return FactSheet("Keys", [actions, motions])
 
 

@@ -1,0 +1,64 @@
+"""What is on record for the letters typed: a short list under the field."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from textual.widgets import Static
+
+from conservedb.tui.recording import Completion
+from conservedb.tui.text import ACCENT, QUIET, joined, plain, styled
+from conservedb.tui.widgets.lines import MARKER
+
+MOST = 7
+
+
+def is_exact(one: Completion, typed: str) -> bool:
+    """Whether the letters are all of its name."""
+    return not one.near and typed.strip().casefold() in (one.text.casefold(), one.label.casefold())
+
+
+class Found(Static):
+    """At most seven in view, near misses last; one may be marked."""
+
+    DEFAULT_CSS = "Found { height: auto; display: none; background: $resting; padding: 0 1; }"
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.found: tuple[Completion, ...] = ()
+        self.at = -1
+
+    @property
+    def marked(self) -> Completion | None:
+        """The one that is marked."""
+        return self.found[self.at] if 0 <= self.at < len(self.found) else None
+
+    def show_found(self, found: Sequence[Completion], typed: str) -> None:
+        """Show these; what is exactly what was typed is marked."""
+        self.found = tuple(sorted(found, key=lambda one: one.near))
+        self.at = next((i for i, one in enumerate(self.found) if is_exact(one, typed)), -1)
+        self._draw()
+
+    def hide(self) -> None:
+        """Nothing to show."""
+        self.show_found((), "")
+
+    def move(self, by: int) -> None:
+        """Mark another; above the first, none."""
+        self.at = min(max(self.at + by, -1), len(self.found) - 1)
+        self._draw()
+
+    def _draw(self) -> None:
+        self.display = bool(self.found)
+        first = min(max(self.at - MOST + 1, 0), max(len(self.found) - MOST, 0))
+        lines = []
+        for index, one in enumerate(self.found[first : first + MOST], first):
+            if one.near and (index == first or not self.found[index - 1].near):
+                lines.append(styled("did you mean", QUIET))
+            here = index == self.at
+            mark = plain(f"{MARKER} " if here else "  ", ACCENT)
+            lines.append(joined((mark, plain(one.label, "bold" if here else ""))))
+        left = len(self.found) - first - MOST
+        if left > 0:
+            lines.append(plain(f"  and {left} more: Down", QUIET))
+        self.update(joined(lines, "\n"))
