@@ -12,20 +12,13 @@ from conservedb.knowledge.dating import day_entered, happened, recorded_by
 from conservedb.knowledge.layers import Interval
 from conservedb.questions.answers import Person, Rival, Source, When
 from conservedb.questions.asking import Question, Row, Rows, Selection, blank, cited, dated
-from conservedb.records.layers import sighting_person
 from conservedb.records.materials import material
 from conservedb.records.people import person
 from conservedb.records.sources import STATEMENT_SUBJECTS, source, statement, statement_person
-from conservedb.records.treatments import intervention_person
 
 BLANK = When("", "", UNKNOWN_START, UNKNOWN_END, 0, "blank")
 
 People = Mapping[int, tuple[Person, ...]]
-_OWNERS = {
-    intervention_person: "intervention_id",
-    sighting_person: "sighting_id",
-    statement_person: "statement_id",
-}
 
 
 def when(row: Row, at: int) -> When:
@@ -52,7 +45,7 @@ def interval(date: When, floor: int, ceiling: int | None, entered: str) -> Inter
 
 def people_of(link: Table, owners: Selection) -> Question:
     """The question for the people tied to records by a link table, in their order."""
-    owner = link.c[_OWNERS[link]]
+    owner = link.c[f"{link.name.removesuffix('_person')}_id"]
     return Question(
         select(owner.label("owner"), person.c.name, blank(link.c.role).label("role"))
         .join_from(link, person, person.c.id == link.c.person_id)

@@ -10,12 +10,13 @@ from sqlalchemy import Connection, bindparam, select
 from conservedb.dates import is_known
 from conservedb.questions import history_words as words
 from conservedb.questions import naming
-from conservedb.questions.answers import HistoryAnswer, HistoryRow, Person, Rival, Source, When
+from conservedb.questions.answers import HistoryAnswer, HistoryRow, Person, Rival, When
 from conservedb.questions.asking import Question, Row, Rows, blank
 from conservedb.questions.evidence import BLANK, source_of, when
+from conservedb.questions.history_entry import entry
+from conservedb.questions.history_findings import finding_rows, plan_rows
 from conservedb.questions.history_records import ASKED, Records
 from conservedb.questions.history_records import STATEMENTS as _RECORD_STATEMENTS
-from conservedb.questions.history_words import sentence
 from conservedb.records.objects import component
 from conservedb.records.places import place
 from conservedb.store.keys import fold, sort_key
@@ -41,7 +42,10 @@ _DATES = {name: ASKED["object"].rows[name].at("date_words") for name in _SUBJECT
 _SOURCES = {
     name: ASKED["object"].rows[name].at("source_ref") for name in (*_SUBJECTS, "components")
 }
-_KINDS = ("made", "layer", "intervention", "joint", "sighting", "ended", "lost")
+_KINDS = (
+    *("made", "plan", "authorisation", "layer", "intervention", "joint"),
+    *("observation", "reading", "sample", "spot test", "sighting", "ended", "lost"),
+)
 
 
 def history(connection: Connection, number: str, mark: str = "") -> HistoryAnswer:
@@ -78,44 +82,13 @@ def _in_time(row: HistoryRow) -> tuple[int, int, int]:
 
 
 def _object_row(owner: Row, made: When, records: Records) -> HistoryRow:
-    return _entry(
+    return entry(
         "made",
         owner.number,
         made,
         f"{owner.title or 'Object'} made",
         people=(Person(owner.maker, "maker"),) if owner.maker else (),
         rivals=tuple(records.rivals.get(("object", owner.id), ())),
-    )
-
-
-def _entry(
-    kind: str,
-    ref: str,
-    date: When,
-    text: str,
-    *,
-    detail: Sequence[str] = (),
-    people: tuple[Person, ...] = (),
-    treatment: str = "",
-    components: Sequence[str] = (),
-    places: Sequence[str] = (),
-    source: Source | None = None,
-    rivals: Sequence[Rival] = (),
-    note: str = "",
-) -> HistoryRow:
-    return HistoryRow(
-        kind,
-        ref,
-        date,
-        sentence(text),
-        tuple(detail),
-        people,
-        treatment,
-        tuple(components),
-        tuple(places),
-        source,
-        tuple(rivals),
-        note,
     )
 
 
@@ -137,6 +110,8 @@ def _rows(records: Records) -> Iterator[HistoryRow]:
             text = words.ended(row, names[row.layer_id])
             yield _record("ended", "removals", row, text, records, places[row.layer_id])
     yield from _sighting_rows(records, names, places)
+    yield from finding_rows(records.findings)
+    yield from plan_rows(records.plans)
 
 
 def _record(
@@ -144,7 +119,7 @@ def _record(
 ) -> HistoryRow:
     """The entry for something that no intervention did."""
     rivals = records.rivals.get((_SUBJECTS[table], row.id), ())
-    return _entry(
+    return entry(
         kind,
         row.ref,
         when(row, _DATES[table]),
@@ -163,7 +138,7 @@ def _component_rows(records: Records) -> Iterator[HistoryRow]:
         for kind in ("made", "lost"):
             date = when(row, asked.at(f"{kind}_words"))
             if date is not BLANK:
-                yield _entry(
+                yield entry(
                     kind,
                     row.mark,
                     date,
@@ -182,7 +157,7 @@ def _place_rows(records: Records) -> Iterator[HistoryRow]:
         if date is not BLANK:
             rivals = records.rivals.get(("place", row.id), ())
             text = words.arisen(row)
-            yield _entry("made", row.mark, date, text, places=[row.mark], rivals=rivals)
+            yield entry("made", row.mark, date, text, places=[row.mark], rivals=rivals)
 
 
 def _layer_places(records: Records) -> dict[int, list[str]]:
@@ -203,7 +178,7 @@ def _intervention_rows(records: Records, names: dict[int, str]) -> Iterator[Hist
     detail, rivals = _details(records, names), _deed_rivals(records)
     parts, places = _grouped(records.parts_touched), _grouped(records.places_touched)
     for row in records.interventions:
-        yield _entry(
+        yield entry(
             "intervention",
             row.ref,
             when(row, _DATES["interventions"]),
@@ -262,7 +237,7 @@ def _sighting_rows(
     for rows in occasions.values():
         first, seen = rows[0], [names[row.layer_id] for row in rows]
         at = [mark for row in rows for mark in places[row.layer_id]]
-        yield _entry(
+        yield entry(
             "sighting",
             first.ref,
             when(first, _DATES["sightings"]),

@@ -7,9 +7,12 @@ from dataclasses import dataclass
 from sqlalchemy import ColumnElement, Connection, Table, func, select
 from sqlalchemy.sql.selectable import FromClause
 
+from conservedb.questions import finding_records, plan_records
 from conservedb.questions.answers import Rival
 from conservedb.questions.asking import Question, Rows, Selection, blank, cited, dated
 from conservedb.questions.evidence import People, Statements, by_owner, people_of
+from conservedb.questions.finding_records import Findings
+from conservedb.questions.plan_records import Plans
 from conservedb.questions.scopes import SCOPES, Scope
 from conservedb.records.layers import layer, layer_candidate, removal, sighting, sighting_person
 from conservedb.records.materials import material, material_class
@@ -43,6 +46,8 @@ class Records:
     removals: Rows
     sightings: Rows
     events: Rows
+    findings: Findings
+    plans: Plans
     hands: People
     seen_by: People
     rivals: dict[tuple[str, int], list[Rival]]
@@ -241,12 +246,16 @@ class Asked:
         }
         self.hands = people_of(intervention_person, scope.interventions)
         self.seen_by = people_of(sighting_person, scope.sightings)
+        self.findings = finding_records.Asked(scope.findings)
+        self.plans = plan_records.Asked(scope.plans, scope.authorisations)
         self.stated = Statements(statement.c.id.in_(scope.statements))
 
     def records(self, connection: Connection, scope: int) -> Records:
-        """Everything on record about the object, part or place with this id."""
+        """Everything on record about the object, part, place or treatment with this id."""
         return Records(
             **{name: asked.all(connection, scope=scope) for name, asked in self.rows.items()},
+            findings=self.findings.findings(connection, scope),
+            plans=self.plans.records(connection, scope),
             hands=by_owner(self.hands.all(connection, scope=scope)),
             seen_by=by_owner(self.seen_by.all(connection, scope=scope)),
             rivals=self.stated.about(connection, scope=scope),
@@ -254,7 +263,10 @@ class Asked:
 
     def questions(self) -> tuple[Question, ...]:
         """Every question, for the test of query plans."""
-        return (*self.rows.values(), self.hands, self.seen_by, *self.stated.questions)
+        return (
+            *(*self.rows.values(), self.hands, self.seen_by),
+            *(*self.findings.questions, *self.plans.questions, *self.stated.questions),
+        )
 
 
 ASKED = {kind: Asked(scope) for kind, scope in SCOPES.items()}

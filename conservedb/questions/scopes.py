@@ -8,19 +8,24 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
-from sqlalchemy import BindParameter, Table, bindparam, select, union, union_all
+from sqlalchemy import BindParameter, Table, bindparam, false, select, union, union_all
 
 from conservedb.questions.asking import Selection
+from conservedb.records.authorisations import authorisation
 from conservedb.records.layers import layer, layer_candidate, removal, sighting
 from conservedb.records.objects import bridge, component
+from conservedb.records.observations import observation, reading, sample
 from conservedb.records.places import joint_event, place
+from conservedb.records.plans import plan, planned_step, planned_step_component, planned_step_place
 from conservedb.records.sources import statement
+from conservedb.records.spot_tests import spot_test
 from conservedb.records.treatments import (
     agent,
     agent_place,
     intervention,
     intervention_component,
     intervention_place,
+    treatment,
 )
 
 _ID: BindParameter[int] = bindparam("scope")
@@ -37,6 +42,10 @@ class Scope(NamedTuple):
     events: Selection
     interventions: Selection
     statements: Selection
+    findings: dict[str, Selection]
+    """Observations, readings, samples and spot tests, by the name of their table."""
+    plans: Selection
+    authorisations: Selection
 
 
 def _of_object(table: Table) -> Selection:
@@ -55,6 +64,9 @@ def _scope(
     sightings: Selection,
     events: Selection,
     interventions: Selection,
+    findings: dict[str, Selection],
+    plans: Selection,
+    authorisations: Selection,
     **also: Selection,
 ) -> Scope:
     """The scope of these records, with the statements about them (and about `also`)."""
@@ -74,12 +86,29 @@ def _scope(
             for subject, ids in subjects.items()
         )
     )
-    return Scope(components, places, layers, removals, sightings, events, interventions, statements)
+    return Scope(
+        *(components, places, layers, removals, sightings, events, interventions, statements),
+        *(findings, plans, authorisations),
+    )
+
+
+_FINDINGS = (observation, reading, sample, spot_test)
 
 
 def _whole_object() -> Scope:
-    tables = (component, place, layer, removal, sighting, joint_event, intervention)
-    return _scope(*(_of_object(table) for table in tables), object=select(_ID))
+    return _scope(
+        _of_object(component),
+        _of_object(place),
+        _of_object(layer),
+        _of_object(removal),
+        _of_object(sighting),
+        _of_object(joint_event),
+        _of_object(intervention),
+        {table.name: _of_object(table) for table in _FINDINGS},
+        _of_object(plan),
+        _of_object(authorisation),
+        object=select(_ID),
+    )
 
 
 def _local(components: Selection, places: Selection, *deeds: Selection) -> Scope:
@@ -101,7 +130,42 @@ def _local(components: Selection, places: Selection, *deeds: Selection) -> Scope
         select(agent.c.intervention_id).where(agent.c.id.in_(used)),
         *deeds,
     )
-    return _scope(components, places, layers, removals, sightings, events, interventions)
+    planned = union(
+        select(planned_step_place.c.planned_step_id).where(
+            planned_step_place.c.place_id.in_(places)
+        ),
+        select(planned_step_component.c.planned_step_id).where(
+            planned_step_component.c.component_id.in_(components)
+        ),
+    )
+    plans = select(planned_step.c.plan_id).where(planned_step.c.id.in_(planned))
+    return _scope(
+        *(components, places, layers, removals, sightings, events, interventions),
+        _local_findings(components, places, layers, removals),
+        plans,
+        _decisions(plans, interventions),
+    )
+
+
+def _local_findings(
+    components: Selection, places: Selection, layers: Selection, removals: Selection
+) -> dict[str, Selection]:
+    """What was found on these parts, places and layers."""
+    whereon = {"component_id": components, "place_id": places, "layer_id": layers}
+    found: dict[str, Selection] = {"spot_test": _of_layers(spot_test, layers)}
+    for table in (observation, reading, sample):
+        pointers = whereon | ({"removal_id": removals} if table is sample else {})
+        found[table.name] = union(
+            *(select(table.c.id).where(table.c[name].in_(ids)) for name, ids in pointers.items())
+        )
+    return found
+
+
+def _decisions(plans: Selection, interventions: Selection) -> Selection:
+    return union(
+        select(authorisation.c.id).where(authorisation.c.plan_id.in_(plans)),
+        select(authorisation.c.id).where(authorisation.c.intervention_id.in_(interventions)),
+    )
 
 
 def _part() -> Scope:
@@ -124,6 +188,30 @@ def _one_place() -> Scope:
     return _local(
         select(bridge.c.component_id).where(bridge.c.place_id == _ID),
         select(place.c.id).where(place.c.id == _ID),
+    )
+
+
+def of_treatment() -> Scope:
+    """What the steps of one treatment did and found, and its plans; no parts, places, sightings."""
+    steps = select(intervention.c.id).where(intervention.c.treatment_id == _ID)
+
+    def by_step(table: Table) -> Selection:
+        return select(table.c.id).where(table.c.intervention_id.in_(steps))
+
+    removed = select(removal.c.layer_id).where(removal.c.intervention_id.in_(steps))
+    plans = select(plan.c.id).where(plan.c.treatment_id == _ID)
+    return _scope(
+        select(component.c.id).where(false()),
+        select(place.c.id).where(false()),
+        union(by_step(layer), select(layer.c.id).where(layer.c.id.in_(removed))),
+        by_step(removal),
+        select(sighting.c.id).where(false()),
+        by_step(joint_event),
+        steps,
+        {table.name: by_step(table) for table in _FINDINGS},
+        plans,
+        _decisions(plans, steps),
+        treatment=select(treatment.c.id).where(treatment.c.id == _ID),
     )
 
 

@@ -15,6 +15,7 @@ from sqlalchemy import Connection, Engine
 
 from conservedb.exchange.importing import import_folder
 from conservedb.questions import (
+    authority,
     behaviour,
     checks,
     find,
@@ -38,7 +39,7 @@ QUESTIONS = list(
         question
         for module in (
             *(place, objects, history, uses, find, start),
-            *(behaviour, removal, material, checks, whatif),
+            *(behaviour, removal, material, checks, whatif, authority),
         )
         for question in module.STATEMENTS
     )
@@ -47,7 +48,7 @@ READ_WHOLE = {"material", "material_class", "material_alias", "object", "treatme
 READ_WHOLE |= {"trade_name", "source", "below", "above", "CONSTANT"}
 READ_WHOLE |= {"material_part", "material_value", "hansen", "solubility", "solubility_part"}
 READ_WHOLE |= {"trait", "hazard", "hazard_statement", "exposure_limit", "restriction", "setting"}
-READ_WHOLE |= {"rule", "period", "climate"}
+READ_WHOLE |= {"rule", "period", "climate", "standing_approval", "needed_authorisation"}
 """What may be read from end to end: lists of words, what is counted, what is made on the way."""
 FEW = 1000
 """With statistics, a table known to have fewer rows than this may be read from end to end."""
