@@ -85,16 +85,19 @@ class Refused(Exception):
 
 
 class Refs:
-    """Gives out references that are free, in the manner of those that the object has."""
+    """Gives out references that are free, in the manner of those that the object has.
+
+    `connection` is that of the transaction, for a look at what is on record.
+    """
 
     def __init__(self, connection: Connection) -> None:
-        self._connection = connection
+        self.connection = connection
         self._last: dict[tuple[str, int], tuple[str, int]] = {}
 
     def next(self, subject: str, number: str = "") -> str:
         """A ref for a new record of a subject; `number` is that of the object, if it has one."""
         known = BY_NAME[subject]
-        owner = find_object(self._connection, number).id if known.in_object else 0
+        owner = find_object(self.connection, number).id if known.in_object else 0
         if (subject, owner) not in self._last:
             self._last[subject, owner] = self._habit(known, owner)
         prefix, last = self._last[subject, owner]
@@ -109,7 +112,7 @@ class Refs:
             statement = statement.where(subject.table.c.object_id == owner)
         numbered = [
             (match[1], int(match[2]))
-            for (ref,) in self._connection.execute(statement)
+            for (ref,) in self.connection.execute(statement)
             if (match := _NUMBERED.fullmatch(ref)) and len(match[2]) < 10
         ]
         habits = Counter(prefix for prefix, _ in numbered if prefix)
