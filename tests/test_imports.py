@@ -42,7 +42,15 @@ MAY_IMPORT = {
         "reference",
         "dates",
     },
-    "tui": {"questions", "recording", "store", "knowledge", "reference", "dates"},
+    "tui": {
+        "exchange",
+        "questions",
+        "recording",
+        "store",
+        "knowledge",
+        "reference",
+        "dates",
+    },
 }
 """Room -> the other rooms it may import from. Only `__main__` may see both cli and tui."""
 

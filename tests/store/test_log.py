@@ -74,12 +74,15 @@ def behind(path: Path, *statements: str, triggers: str = "") -> None:
     kept = raw.execute(
         "SELECT name, sql FROM sqlite_schema WHERE type = 'trigger' AND name LIKE ?", (triggers,)
     ).fetchall()
+    raw.execute("PRAGMA synchronous=OFF")
+    raw.execute("BEGIN")
     for name, _ in kept:
         raw.execute(f"DROP TRIGGER {name}")
     for statement in statements:
         raw.execute(statement)
     for _, sql in kept:
         raw.execute(sql)
+    raw.execute("COMMIT")
     raw.close()
 
 
