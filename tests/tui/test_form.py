@@ -280,3 +280,14 @@ async def test_a_click_goes_to_a_field(tmp_path: Path) -> None:
         await typed(pilot, "x")
         assert (here(pilot), row_of(pilot, "batch").value) == ("batch", "x")
         assert "not understood" in row_of(pilot, "date").problem
+
+
+async def test_a_click_takes_what_is_listed(tmp_path: Path) -> None:
+    async with at_form(Fake(), tmp_path) as pilot:
+        await typed(pilot, "<tab>", "par", "<f2>")
+        row = row_of(pilot, "material")
+        await pilot.click(row.found, offset=(6, 1))
+        await until(pilot, lambda: row.value == "b67")
+        await pilot.click("#form-rows", offset=(5, 18))  # beside all fields
+        await typed(pilot, "<tab>", "J14")
+        assert row_of(pilot, "places").value == "J14"
