@@ -263,11 +263,11 @@ async def test_help_lists_the_keys_and_gives_the_form_back(tmp_path: Path) -> No
 
 
 async def test_the_field_in_use_is_always_in_view(tmp_path: Path) -> None:
-    fields = tuple(Field(f"f{i}", f"field {i}", hint=f"hint {i}") for i in range(40))
+    fields = tuple(Field(f"f{i}", f"field {i}", hint=f"hint {i}") for i in range(25))
     form = replace(STEP, fields=fields)
     async with at_form(Fake(), tmp_path, form) as pilot:
-        for _ in range(3):
-            await typed(pilot, *["<tab>"] * 11)
+        for _ in range(2):
+            await typed(pilot, *["<tab>"] * 12)
             drawn = screen_text(pilot.app)
             assert f"▌ {here(pilot).replace('f', 'field ')} " in drawn
             assert f" {here(pilot).replace('f', 'hint ')}\n" in drawn

@@ -41,12 +41,11 @@ async def test_any_text_in_any_field(tmp_path: Path) -> None:
     async with at_form(fake, tmp_path, form, size=WIDE) as pilot:
         rows = form_of(pilot).rows
         for text in NASTY.values():
+            form_of(pilot).go(rows[0])
             for row in rows:
                 row.value = ""
-                form_of(pilot).go(row)
                 pilot.app.post_message(Paste(text))
                 pilot.app.post_message(Key("tab", None))
-                await pilot.pause()
             await calm(pilot)
             assert {row.value for row in rows} == {text}
             drawn = screen_text(pilot.app)
