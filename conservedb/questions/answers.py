@@ -328,7 +328,8 @@ class HistoryAnswer:
 class Hit:
     """Something found: `kind` is object, component, place, material, person or source.
 
-    On the start screen also treatment, layer or warning, each with its object and mark.
+    On the start screen also treatment, layer or warning, each with its object and mark (of a
+    treatment its ref).
     """
 
     kind: str

@@ -86,7 +86,7 @@ def _by_step(table: Table, *columns: str, texts: tuple[str, ...]) -> Select[tupl
         table.c.intervention_id,
         *(table.c[name] for name in columns),
         *(blank(table.c[name]).label(name) for name in texts),
-    ).where(table.c.intervention_id.in_(STEPS_OF_TREATMENT))
+    ).where(table.c.object_id == _OBJECT, table.c.intervention_id.in_(STEPS_OF_TREATMENT))
 
 
 LAID = Question(
