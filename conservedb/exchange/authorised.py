@@ -23,7 +23,7 @@ class Standing:
 
 def authority_of(connection: Connection, owner: int, record: int) -> Authority:
     """What authorises a recorded step."""
-    from conservedb.questions.authority import (  # type: ignore[import-not-found,unused-ignore]
+    from conservedb.questions.authority import (  # type: ignore[import-untyped,import-not-found,unused-ignore]
         authority_of_step,
     )
 

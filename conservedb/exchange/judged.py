@@ -168,12 +168,8 @@ def _planned(entries: Iterable[Entry]) -> Iterable[tuple[str, PlannedStep]]:
         step = steps.get(cells.get("intervention", ""))
         if not listed.strip() and step is not None:
             listed = step.cells.get("places", "")
-        planned = PlannedStep(
-            agent,
-            cells.get("form", ""),
-            _number(cells, "temperature_c"),
-            _number(cells, "dwell_min"),
-        )
+        heat, dwell = _number(cells, "temperature_c"), _number(cells, "dwell_min")
+        planned = PlannedStep(agent, cells.get("form", ""), heat, dwell)
         for item in split_list(listed):
             yield unescape(item), planned
 

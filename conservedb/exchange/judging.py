@@ -25,6 +25,7 @@ from conservedb.exchange.entering import (
     put,
     refuse_unreasoned,
 )
+from conservedb.exchange.faults import Fault
 from conservedb.exchange.judged import Bench, Judged, is_of_step, may_be_recent, told_of
 from conservedb.exchange.reading_cells import cells_of, find_record, subject_named
 from conservedb.exchange.told import told
@@ -149,7 +150,7 @@ def amend_judged(
         with writing(engine, author) as connection:
             amending.refuse_unreasoned(connection, known, number, key, author)
             now = cells_of(connection, known, find_record(connection, known, number, key))
-            entries.append(Entry(known.name, now | cells))
+            entries.append(Entry(known.name, {**now, **cells}))
             judging = _Judging(connection, number, author, today, overrides)
             judging.look_before(entries, [Entry(known.name, now)])
             written = amend_within(connection, known, number, key, cells, today, seen)
@@ -186,7 +187,7 @@ class _Judging:
         self._bench = Bench(connection, number, as_of(None, today))
         self._entries: Sequence[Entry] = ()
         self._recent: list[Entry] = []
-        self._stood: dict[str, Standing] = {}
+        self._stood: dict[int, Standing] = {}
 
     def look_before(self, entries: Sequence[Entry], were: Sequence[Entry] = ()) -> None:
         """Look at the object as it stands; `were` are the records to be amended."""
@@ -196,10 +197,9 @@ class _Judging:
             return
         self._bench.look_before(self._recent)
         self._bench.forget(were)
-        for entry in were:
+        for row, entry in enumerate(were, 1):
             if entry.subject == "interventions":
-                ref = entry.cells["ref"]
-                self._stood[ref] = standing(self._connection, self._owner(), ref)
+                self._stood[row] = standing(self._connection, self._owner(), entry.cells["ref"])
 
     def judge(self) -> list[str]:
         """Judge what was written, and return what is to be known.
@@ -212,33 +212,33 @@ class _Judging:
         notices = [HISTORY] if old else []
         if self._recent:
             notices += self._authorised()
-            notices += self._by_the_rules()
+            notices += self._by_the_rules(notices)
         return notices
 
     def _owner(self) -> int:
         return int(find_object(self._connection, self._number).id)
 
     def _authorised(self) -> list[str]:
-        faults, notices = [], []
+        faults: list[Fault] = []
+        notices: list[str] = []
         for row, entry in enumerate(self._entries, 1):
             if entry.subject != "interventions" or entry not in self._recent:
                 continue
-            ref = entry.cells.get("ref", "")
-            now = standing(self._connection, self._owner(), ref)
-            faults += lacking(now, self._stood.get(ref, Standing()), row, entry.cells)
+            now = standing(self._connection, self._owner(), entry.cells.get("ref", ""))
+            faults += lacking(now, self._stood.get(row, Standing()), row, entry.cells)
             notices += now.notices
         if faults:
             raise Refused(faults)
         return notices
 
-    def _by_the_rules(self) -> list[str]:
+    def _by_the_rules(self, told_already: Sequence[str]) -> list[str]:
         found = self._bench.new()
         notices = list(self._bench.notices)
         broken = [one for one in found if told_of(one).needs_reason]
         notices += [_noticed(told_of(one)) for one in found if one not in broken]
         open_ = [told_of(one) for one in broken if one.rule.key not in self._reasons]
         if open_:
-            raise _Unexplained(open_, notices)
+            raise _Unexplained(open_, [*told_already, *notices])
         notices += self._accept(broken)
         unused = set(self._reasons) - {one.rule.key for one in broken}
         notices += [f"The reason given for {rule} was not needed." for rule in sorted(unused)]
@@ -297,6 +297,5 @@ class _Judging:
 
 
 def _noticed(finding: Judged) -> str:
-    where = f"{', '.join(finding.places)}: " if finding.places else ""
-    said = "" if finding.broken else "cannot tell: "
-    return f"{where}{said}{finding.sentence} ({finding.rule})"
+    said = "" if finding.broken else "Cannot tell: "
+    return f"{said}{finding.sentence} ({finding.rule})"
