@@ -51,7 +51,7 @@ def standing(connection: Connection, owner: int, ref: str) -> Standing:
     return Standing(tuple(one.sentence for one in lacks), tuple(notices))
 
 
-def lacking(now: Standing, before: Standing, row: int, cells: Mapping[str, str]) -> Iterable[Fault]:
+def lacking(now: Standing, before: Standing, cells: Mapping[str, str]) -> Iterable[Fault]:
     """A fault where a step is not authorised and nobody says why it was begun.
 
     What it lacked before an amendment is no reason to refuse the amendment.
@@ -65,10 +65,10 @@ def lacking(now: Standing, before: Standing, row: int, cells: Mapping[str, str])
     said = " ".join(lacks).rstrip(".")
     yield Fault(
         "interventions.csv",
-        row,
+        0,
         "",
-        cells.get("ref", ""),
-        f"is not authorised ({said})",
+        "",
+        f"the step is not authorised ({said})",
         "have it authorised first, or say why it was begun all the same (unauthorised_reason)"
         " and who decided that (unauthorised_by)",
     )

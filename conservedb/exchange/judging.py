@@ -225,7 +225,7 @@ class _Judging:
             if entry.subject != "interventions" or entry not in self._recent:
                 continue
             now = standing(self._connection, self._owner(), entry.cells.get("ref", ""))
-            faults += lacking(now, self._stood.get(row, Standing()), row, entry.cells)
+            faults += lacking(now, self._stood.get(row, Standing()), entry.cells)
             notices += now.notices
         if faults:
             raise Refused(faults)
