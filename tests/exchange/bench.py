@@ -19,7 +19,7 @@ from tests.conftest import TODAY
 ME = Author("A. Tester", "recorded")
 OBJECT = "X.1"
 TWELVE = tuple(f"J{number:02}" for number in range(1, 13))
-SHARED = ("objects", "people", "materials", "sources", "batches")
+SHARED = ("objects", "people", "materials", "sources", "batches", "climates")
 
 
 def entries(**subjects: list[dict[str, str]]) -> list[Entry]:
@@ -41,7 +41,8 @@ def fill(engine: Engine) -> Engine:
     written = enter(
         engine,
         lambda _: entries(
-            objects=[{"number": OBJECT, "title": "Basin", "made": "1741"}],
+            objects=[{"number": OBJECT, "title": "Basin", "made": "1741", "whereabouts": "Hall"}],
+            climates=[{"key": "hall", "room": "Hall", "use": "display", "max_c": "32"}],
             people=[{"name": "Ida Holm"}],
             components=[{"mark": mark, "kind": "block", "material": "limestone"} for mark in blocks]
             + [{"mark": "K1", "kind": "pin", "material": "brass"}],
