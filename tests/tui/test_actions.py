@@ -18,12 +18,13 @@ from conservedb.tui.screens.object import ObjectScreen
 from conservedb.tui.screens.removal import RemovalScreen
 from conservedb.tui.screens.sheet import help_sheet
 from conservedb.tui.screens.start import StartScreen
+from conservedb.tui.screens.treatment import TreatmentScreen
 from conservedb.tui.widgets.key_line import KeyLine
 from conservedb.tui.widgets.lines import Lines
 from tests.tui.canned import NUMBER
 from tests.tui.conftest import press, screen_text, settle, sitting
 
-SCREENS = (StartScreen, ObjectScreen, MaterialScreen, RemovalScreen)
+SCREENS = (StartScreen, ObjectScreen, MaterialScreen, RemovalScreen, TreatmentScreen)
 NAMES = [screen.NAME for screen in SCREENS]
 
 
@@ -86,6 +87,8 @@ async def go_to(pilot: Pilot[None], where: str) -> None:
         await app.push_screen(MaterialScreen(app.reading, "b72", today))
     elif where == RemovalScreen.NAME:
         await app.push_screen(RemovalScreen(app.reading, NUMBER, "J14", "", today))
+    elif where == TreatmentScreen.NAME:
+        await app.push_screen(TreatmentScreen(app.reading, NUMBER, "T2026"))
     await settle(pilot)
 
 
