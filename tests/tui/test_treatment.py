@@ -4,17 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import replace
+from pathlib import Path
 
 import pytest
 from textual.pilot import Pilot
 
 from conservedb.questions.treatment_answers import TreatmentsAnswer
+from conservedb.tui.reading import Database
 from conservedb.tui.screens.object import ObjectScreen
 from conservedb.tui.screens.start import StartScreen
 from conservedb.tui.screens.treatment import TreatmentScreen
 from conservedb.tui.screens.treatments import TreatmentsSheet
 from conservedb.tui.widgets.facts import Facts
 from conservedb.tui.widgets.treated import Treated
+from tests.questions.treating import make_workshop
 from tests.tui.canned import NUMBER, Canned
 from tests.tui.conftest import NARROW, WIDE, press, screen_text, sitting
 
@@ -133,6 +136,20 @@ async def test_from_the_start_to_a_treatment_and_to_its_object() -> None:
         assert isinstance(pilot.app.screen, ObjectScreen)
         await press(pilot, "escape", "escape")
         assert isinstance(pilot.app.screen, StartScreen)
+
+
+async def test_from_a_database(tmp_path: Path) -> None:
+    """What the question answers is what the screen shows."""
+    database = Database(make_workshop(tmp_path))
+    async with sitting(database, size=WIDE) as pilot:
+        await press(pilot, "down", "enter")
+        screen = pilot.app.screen
+        assert isinstance(screen, TreatmentScreen)
+        text = held(screen)
+        assert "Started before authorisation by Ann Author: It could not wait." in text
+        assert "● b1 (take apart): done by d1, 5 March 2026." in text
+        await press(pilot, "a")
+        assert isinstance(pilot.app.screen, TreatmentsSheet)
 
 
 async def test_no_such_treatment_is_said() -> None:
