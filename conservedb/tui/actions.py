@@ -12,7 +12,7 @@ from itertools import accumulate
 from textual.binding import Binding, BindingType
 
 WIDEST = 79  # cells of the key line, for the narrowest terminal
-SCREENS = ("start", "object", "material", "removal")
+SCREENS = ("start", "object", "material", "removal", "treatment")
 FORM = "form"
 
 
@@ -153,8 +153,28 @@ ACTIONS = (
         "full text",
         "Full text of what is selected",
         "Everything on record about the line under the cursor, nothing shortened.",
-        ("object", "material", "removal"),
+        ("object", "material", "removal", "treatment"),
         8,
+    ),
+    Action(
+        "treatments",
+        ("a",),
+        "a",
+        "treatments",
+        "Treatments of this object",
+        "Plan, authorisation, steps and next check of a treatment; of several, choose one.",
+        ("object", "treatment"),
+        8,
+    ),
+    Action(
+        "whole",
+        ("p",),
+        "p",
+        "object",
+        "Open the object",
+        "The parts and locations of the object that is treated, as they are today.",
+        ("treatment",),
+        6,
     ),
     Action(
         "fold",

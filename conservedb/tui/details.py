@@ -63,7 +63,7 @@ def layer_facts(layer: Layer) -> Iterator[Fact]:
         yield "sightings", "none on record"
     yield "identity", layer.identified or "not recorded"
     yield "significance", _by(_significance(layer.significance), layer.significance_by)
-    yield from _rivals(layer.rivals)
+    yield from rival_facts(layer.rivals)
     for source in layer.sources:
         if source != layer.laid.source:
             yield "source", wording.source_or_not(source)
@@ -103,7 +103,7 @@ def place_facts(answer: PlaceAnswer) -> Iterator[Fact]:
     if answer.load_kg is not None:
         yield "carries", f"{answer.load_kg:g} kg; {wording.source_words(answer.load_source)}"
     yield "access", answer.access
-    yield from _rivals(answer.rivals)
+    yield from rival_facts(answer.rivals)
     yield "note", answer.note
 
 
@@ -135,7 +135,7 @@ def object_facts(answer: ObjectAnswer) -> Iterator[Fact]:
         yield "examined", wording.examined_words(answer.last_examined)
         yield "", _papers(answer.last_examined)
     yield "parts", f"{len(answer.components)}, with {len(answer.places)} locations"
-    yield from _rivals(answer.rivals)
+    yield from rival_facts(answer.rivals)
     yield "note", answer.note
 
 
@@ -153,7 +153,7 @@ def event_facts(row: HistoryRow) -> Iterator[Fact]:
     yield "parts", ", ".join(row.components)
     yield "locations", ", ".join(row.places)
     yield "source", wording.source_or_not(row.source)
-    yield from _rivals(row.rivals)
+    yield from rival_facts(row.rivals)
     yield "note", row.note
 
 
@@ -196,7 +196,7 @@ def _papers(deed: Deed) -> str:
     return "; ".join(one for one in (source, deed.note) if one)
 
 
-def _rivals(rivals: Iterable[Rival]) -> Iterator[Fact]:
+def rival_facts(rivals: Iterable[Rival]) -> Iterator[Fact]:
     """What sources state, also against each other."""
     for rival in rivals:
         weight = {"yes": "followed", "no": "not followed"}.get(rival.followed, "undecided")
