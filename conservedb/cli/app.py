@@ -24,6 +24,8 @@ COMMANDS = {
     "whatif": ("whatif", "Which joints may creep or soften at a temperature."),
     "uses": ("uses", "Where a material or class lies, lay or may lie."),
     "find": ("find", "Find anything by the start of its number, mark or name."),
+    "record": ("record", "Record a step, a removal, or one of anything."),
+    "amend": ("amend", "Change fields of a record, with the reason."),
     "new": ("new", "Make a new, empty database."),
     "import": ("import_", "Take a folder of CSV tables in."),
     "export": ("export", "Write everything out as CSV tables."),
