@@ -21,12 +21,8 @@ from conservedb.cli.settings import Settings, shared_options, tell, who_option
 from conservedb.cli.typed import fields_option, override_option
 
 if TYPE_CHECKING:
-    import datetime
-
-    from sqlalchemy import Connection, Engine
-
-    from conservedb.exchange.entering import Entry
     from conservedb.exchange.judging import JudgedWritten
+    from conservedb.exchange.results import Record
 
 
 @click.command("record")
@@ -62,21 +58,30 @@ def command(
     Example: conservedb record step object=SQ.1902.7 kind=consolidate places="J14; J15"
     material=paraloid-b-72 concentration="5 %" date=2026-11-02
     """
+    from conservedb.exchange.deed_places import places_where
     from conservedb.exchange.judging import enter_judged
     from conservedb.exchange.kinds import composing
+    from conservedb.exchange.results import records_of
+    from conservedb.store.connect import reading
     from conservedb.store.log import Author
-    from conservedb.store.opening import open_database
+    from conservedb.store.opening import open_database, today
 
+    _check(kind, fields, over_matching)
     who = settings.who()
     engine, upgraded = open_database(settings.path())
     tell(upgraded)
     try:
-        today = prepare(engine, kind, fields, over_matching)
         number = fields.get("object", "")
-        compose = composing(kind, fields, who, today)
+        with reading(engine) as connection:
+            day = today(connection)
+            if over_matching is not None:
+                found = places_where(connection, number, over_matching)
+                fields = _with_places(fields, found, over_matching)
+        compose = composing(kind, fields, who, day)
         author = Author(who, "recorded", reason)
-        told = enter_judged(engine, compose, author, today, number, overrides, trial=dry_run)
-        records = recorded(engine, told, versions=told.kept and not dry_run)
+        told = enter_judged(engine, compose, author, day, number, overrides, trial=dry_run)
+        with reading(engine) as connection:
+            records = records_of(connection, told, trial=dry_run)
     finally:
         engine.dispose()
     if settings.json:
@@ -86,13 +91,9 @@ def command(
     return DONE if told.kept else NO
 
 
-def prepare(
-    engine: Engine, kind: str, fields: dict[str, str], matching: str | None
-) -> datetime.date:
-    """Check the names of the fields, add the places that match words; return today."""
-    from conservedb.exchange.kinds import STEP, NoSuchField, belongs_to_object, check_fields
-    from conservedb.store.connect import reading
-    from conservedb.store.opening import today
+def _check(kind: str, fields: dict[str, str], matching: str | None) -> None:
+    """Refuse fields that the kind does not have, and an object that is not named."""
+    from conservedb.exchange.kinds import NoSuchField, belongs_to_object, check_fields, is_step
 
     try:
         check_fields(kind, fields)
@@ -100,58 +101,18 @@ def prepare(
         raise Failed(str(problem), MISUSED, {"nearest": list(problem.nearest)}) from problem
     if belongs_to_object(kind) and not fields.get("object", "").strip():
         raise Failed(f"no object is named; write object=NUMBER for a {kind}", MISUSED)
-    with reading(engine) as connection:
-        if matching is not None:
-            if kind.lower() != STEP:
-                raise Failed("--over-matching selects the places of a step; leave it away", MISUSED)
-            fields["places"] = _matching(connection, fields, matching)
-        return today(connection)
+    if matching is not None and not is_step(kind):
+        raise Failed("--over-matching selects the places of a step; leave it away", MISUSED)
 
 
-def _matching(connection: Connection, fields: dict[str, str], words: str) -> str:
+def _with_places(fields: dict[str, str], found: Sequence[str], words: str) -> dict[str, str]:
+    """The fields with the places found by words beside those named."""
     from conservedb.exchange.cells import escape
-    from conservedb.exchange.deed_places import places_where
 
-    found = places_where(connection, fields["object"], words)
     if not found:
         raise Failed(f"no location of {fields['object']} matches {words!r}")
-    return "; ".join(filter(None, (fields.get("places", ""), *map(escape, found))))
-
-
-def recorded(engine: Engine, told: JudgedWritten, *, versions: bool) -> list[dict[str, Any]]:
-    """The records of a deed, each with its key and, once written, its version."""
-    from conservedb.exchange.amending import shown
-    from conservedb.exchange.subjects import BY_NAME
-    from conservedb.store.connect import reading
-
-    records: list[dict[str, Any]] = []
-    with reading(engine) as connection:
-        for entry, key in zip(told.entries, _keys(told), strict=True):
-            subject = BY_NAME[entry.subject]
-            number = entry.cells.get("object", "") if subject.in_object else ""
-            version = None
-            if versions and len(subject.key) == 1:
-                version = shown(connection, entry.subject, number, key).version
-            records.append(
-                {
-                    "kind": subject.singular,
-                    "object": number,
-                    "key": key,
-                    "version": version,
-                    "cells": {name: cell for name, cell in entry.cells.items() if cell.strip()},
-                }
-            )
-    return records if told.kept else []
-
-
-def _keys(told: JudgedWritten) -> Sequence[str]:
-    return told.written.keys or [_key(entry) for entry in told.entries]
-
-
-def _key(entry: Entry) -> str:
-    from conservedb.exchange.subjects import BY_NAME
-
-    return entry.cells.get(BY_NAME[entry.subject].key[-1], "")
+    places = filter(None, (fields.get("places", ""), *map(escape, found)))
+    return {**fields, "places": "; ".join(places)}
 
 
 def findings_json(told: JudgedWritten) -> list[dict[str, Any]]:
@@ -160,15 +121,16 @@ def findings_json(told: JudgedWritten) -> list[dict[str, Any]]:
     return [{name: getattr(one, name) for name in names} for one in told.findings]
 
 
-def _print_json(told: JudgedWritten, records: list[dict[str, Any]], trial: bool) -> None:
+def _print_json(told: JudgedWritten, records: Iterable[Record], trial: bool) -> None:
     from conservedb.cli.printing import print_json
 
+    names = ("kind", "object", "key", "version", "cells")
     print_json(
         {
             "written": told.kept and not trial,
             "trial": trial,
             "set": None if trial else told.written.set_number,
-            "records": records,
+            "records": [{name: getattr(one, name) for name in names} for one in records],
             "notices": list(told.notices),
             "faults": list(told.sentences),
             "findings": findings_json(told),
@@ -176,7 +138,7 @@ def _print_json(told: JudgedWritten, records: list[dict[str, Any]], trial: bool)
     )
 
 
-def _print(told: JudgedWritten, records: Iterable[dict[str, Any]], trial: bool) -> None:
+def _print(told: JudgedWritten, records: Iterable[Record], trial: bool) -> None:
     from conservedb.cli.printing import Lines, print_lines
 
     say_why(told)
@@ -184,10 +146,10 @@ def _print(told: JudgedWritten, records: Iterable[dict[str, Any]], trial: bool) 
     if not told.kept:
         lines.add("result", "nothing was written")
     for record in records:
-        version = f"version {record['version']}" if record["version"] else ""
-        lines.add(record["kind"], record["key"], version)
+        version = f"version {record.version}" if record.version else ""
+        lines.add(record.kind, record.key, version)
         if trial:
-            for name, cell in record["cells"].items():
+            for name, cell in record.cells.items():
                 lines.add(name, cell, depth=1)
     if trial and told.kept:
         lines.add("result", "this would be written; nothing was")

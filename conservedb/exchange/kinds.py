@@ -57,6 +57,11 @@ def subject_of(kind: str) -> str:
     return subject_named(_words(kind)).name
 
 
+def is_step(kind: str) -> bool:
+    """Whether a kind is the step at the bench."""
+    return _words(kind) == STEP
+
+
 def belongs_to_object(kind: str) -> bool:
     """Whether a record of a kind is one of some object."""
     word = _words(kind)
