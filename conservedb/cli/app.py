@@ -25,6 +25,8 @@ COMMANDS = {
     "whatif": ("whatif", "Which joints may creep or soften at a temperature."),
     "uses": ("uses", "Where a material or class lies, lay or may lie."),
     "find": ("find", "Find anything by the start of its number, mark or name."),
+    "record": ("record", "Record a step, a removal, or one of anything."),
+    "amend": ("amend", "Change fields of a record, with the reason."),
     "withdraw": ("withdraw", "Take a record out of every answer; the log keeps it."),
     "undo": ("undo", "Take back what you wrote last, or a change set."),
     "redo": ("undo:redo", "Put in force again what was taken back."),

@@ -116,7 +116,8 @@ class Refs:
             for (ref,) in self.connection.execute(statement)
             if (match := _NUMBERED.fullmatch(ref)) and len(match[2]) < 10
         ]
-        habits = Counter(prefix for prefix, _ in numbered if prefix)
+        # "I2012-3" is a habit of that year, not of the records to come
+        habits = Counter(p for p, _ in numbered if p and not any(map(str.isdigit, p)))
         prefix = habits.most_common(1)[0][0] if habits else PREFIXES.get(subject.name, "N")
         return prefix, max((n for begun, n in numbered if begun == prefix), default=0)
 
