@@ -38,12 +38,39 @@ from tests.exchange.random_tables import LATER
 from tests.nasty import NASTY
 
 WHO = "A. Tester"
-AMENDED = (
-    "objects components places near treatments plans planned_steps interventions authorisations"
-    " agents joint_events layers removals sightings spot_tests observations readings samples"
-    " acceptances statements warnings whereabouts people sources materials material_classes"
-    " batches standing_approvals settings rules terms"
-).split()
+AMENDED = [
+    "objects",
+    "components",
+    "places",
+    "near",
+    "treatments",
+    "plans",
+    "planned_steps",
+    "interventions",
+    "authorisations",
+    "agents",
+    "joint_events",
+    "layers",
+    "removals",
+    "sightings",
+    "spot_tests",
+    "observations",
+    "readings",
+    "samples",
+    "acceptances",
+    "statements",
+    "warnings",
+    "whereabouts",
+    "people",
+    "sources",
+    "materials",
+    "material_classes",
+    "batches",
+    "standing_approvals",
+    "settings",
+    "rules",
+    "terms",
+]
 """Kinds of records that are amended and withdrawn."""
 
 

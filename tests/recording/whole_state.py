@@ -11,11 +11,11 @@ from sqlalchemy import Connection, Engine
 from conservedb.exchange.exporting import export_folder
 from conservedb.questions.answers import NoSuch
 from conservedb.questions.asof import as_of
+from conservedb.questions.basics import Ambiguous
 from conservedb.questions.checks import check, check_all
 from conservedb.questions.find import find
 from conservedb.questions.history import history
 from conservedb.questions.material import material_answer
-from conservedb.questions.basics import Ambiguous
 from conservedb.questions.objects import object_on
 from conservedb.questions.place import place
 from conservedb.questions.removal import removal
