@@ -12,7 +12,7 @@ from typing import Protocol
 
 NOTHING: Mapping[str, str] = MappingProxyType({})
 PLAIN = ("text", "long", "date", "choice", "number", "whole")
-LISTS = ("places", "components", "people")
+LISTS = ("places", "components", "people", "layers", "planned steps")
 
 
 @dataclass(frozen=True, slots=True)
@@ -23,11 +23,13 @@ class Completion:
         text: what goes into the field: the key or name.
         label: what is shown.
         near: whether it is only a near miss.
+        exact: whether the letters are all of one of its names.
     """
 
     text: str
     label: str
     near: bool = False
+    exact: bool = False
 
 
 @dataclass(frozen=True, slots=True)
