@@ -32,6 +32,7 @@ from conservedb.store.keys import fold, sort_key
 MOST = 30
 _LIKE_ENOUGH = 0.7
 _COMPARED = 5000
+_NOT_FOUND = 9
 
 
 class Known(NamedTuple):
@@ -83,37 +84,43 @@ def complete(
 def _ranked(candidates: Iterable[_Candidate], typed: str) -> tuple[Known, ...]:
     wanted = fold(typed)
     everything = list(candidates)
-    found: list[tuple[int, int, _Candidate]] = []
+    found: list[tuple[int, int, str]] = []
     for order, one in enumerate(everything):
-        rank = min((_rank(name, wanted) for name in one.names), default=9)
-        if rank < 9:
-            found.append((rank, order, one))
+        rank, name = min((_rank(fold(name), wanted), name) for name in one.names)
+        if rank < _NOT_FOUND:
+            found.append((rank, order, name))
     if found or not wanted:
         return tuple(
-            Known(one.text, one.label, exact=bool(wanted) and rank == 0)
-            for rank, _, one in sorted(found)[:MOST]
+            _known(everything[order], name, exact=bool(wanted) and rank == 0)
+            for rank, order, name in sorted(found)[:MOST]
         )
-    by_name = {name: one for one in everything[:_COMPARED] for name in one.names}
+    by_name = {fold(name): one for one in everything[:_COMPARED] for name in one.names}
     close = difflib.get_close_matches(wanted, by_name, 5, _LIKE_ENOUGH)
     near = dict.fromkeys(by_name[name] for name in close)
     return tuple(Known(one.text, one.label, near=True) for one in near)
 
 
+def _known(one: _Candidate, name: str, *, exact: bool) -> Known:
+    """A name that was found by another one than those shown tells that one too."""
+    label = one.label if name in one.label else f"{one.label} ({name})"
+    return Known(one.text, label, exact=exact)
+
+
 def _rank(name: str, wanted: str) -> int:
-    """0 the same, 1 begins so, 2 a word in it begins so, 3 holds it, 9 none of these."""
+    """0 the same, 1 begins so, 2 a word in it begins so, 3 holds it; else not found."""
     if name == wanted:
         return 0
     if name.startswith(wanted):
         return 1
     if f" {wanted}" in name or f"-{wanted}" in name:
         return 2
-    return 3 if wanted in name else 9
+    return 3 if wanted in name else _NOT_FOUND
 
 
 def _candidate(text: str, *about: str | None, names: Iterable[str] = ()) -> _Candidate:
     said = ", ".join(one for one in about if one)
     label = f"{text}  {said}" if said and said != text else text
-    return _Candidate(text, label, tuple(map(fold, (text, *filter(None, about), *names))))
+    return _Candidate(text, label, (text, *filter(None, about), *names))
 
 
 def _materials(connection: Connection) -> list[_Candidate]:
@@ -134,9 +141,7 @@ def _materials(connection: Connection) -> list[_Candidate]:
 
 def _people(connection: Connection) -> list[_Candidate]:
     also: dict[int, list[str]] = {}
-    for owner, alias in connection.execute(
-        select(person_alias.c.person_id, person_alias.c.alias)
-    ):
+    for owner, alias in connection.execute(select(person_alias.c.person_id, person_alias.c.alias)):
         also.setdefault(owner, []).append(alias)
     rows = connection.execute(
         select(person.c.id, person.c.name, person.c.role).order_by(person.c.name_folded)
@@ -240,9 +245,7 @@ def _layers(
         sure = STATE_NAMES.get(mask, "whether it is there is not established")
         state = "" if sure == STATE_NAMES[PRESENT] else sure
         at = f"at {' or '.join(there)}" if there else "place not recorded"
-        found.append(
-            _candidate(ref, name or words or "material not recorded", role, at, state)
-        )
+        found.append(_candidate(ref, name or words or "material not recorded", role, at, state))
     return found
 
 

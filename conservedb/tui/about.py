@@ -6,7 +6,6 @@ import json
 from dataclasses import asdict, dataclass, replace
 
 
-
 @dataclass(frozen=True, slots=True)
 class About:
     """What a form is about; as text it is the key of the drafts of that form.

@@ -29,9 +29,7 @@ class Desk(Recorder, Protocol):
     def where(self, number: str, words: str) -> tuple[str, ...]:
         """Marks of the locations that bear all these words."""
 
-    def withdraw(
-        self, about: About, reason: str, *, together: bool = False
-    ) -> str:
+    def withdraw(self, about: About, reason: str, *, together: bool = False) -> str:
         """Withdraw a record; a sentence what went."""
 
     def take_back(self, *, undone: bool) -> str:

@@ -85,9 +85,7 @@ def all_headers(subject: Subject) -> tuple[str, ...]:
     return tuple(one for one in subject.headers if one not in FIXED)
 
 
-def field_of(
-    subject: Subject, header: str, column: Column | ListColumn, value: str = ""
-) -> Field:
+def field_of(subject: Subject, header: str, column: Column | ListColumn, value: str = "") -> Field:
     """The field for one column."""
     kind, lookup = _kind(subject, header, column)
     choices = column.values if isinstance(column, Choice) else ()

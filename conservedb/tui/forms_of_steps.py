@@ -97,9 +97,7 @@ def first_removing(
     if not layers and about.places:
         there = there_at(connection, about.number, about.places, today.toordinal())
         layers = tuple(there) if len(there) == 1 else ()
-    return Removing(
-        object=about.number, layers=layers, date=today.isoformat(), people=_me(who)
-    )
+    return Removing(object=about.number, layers=layers, date=today.isoformat(), people=_me(who))
 
 
 def step_of(about: About, values: Mapping[str, str]) -> Step:

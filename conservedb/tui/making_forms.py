@@ -53,9 +53,7 @@ _KEPT = ("date", "people", "intervention", "place", "component", "plan", "source
 _LISTED = 6
 
 
-def make_form(
-    connection: Connection, about: About, who: str, today: datetime.date
-) -> Form:
+def make_form(connection: Connection, about: About, who: str, today: datetime.date) -> Form:
     """The form for a new record, or for amending one.
 
     Raises:
@@ -73,9 +71,7 @@ def make_form(
         values = _first_values(connection, about, who, today)
         fields = fields_for(subject, ASKED[about.kind], values)
         if about.kind == "closing":
-            first = replace(
-                fields[0], label="treatment", kind="treatment", hint="", required=True
-            )
+            first = replace(fields[0], label="treatment", kind="treatment", hint="", required=True)
             fields = (first, *fields[1:])
     return Form(about.kind, kind.title, _subtitle(connection, about), fields, about.key)
 

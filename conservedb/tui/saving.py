@@ -67,7 +67,7 @@ def save(one: Saving) -> Outcome:
 
     written, findings = _write(one, compose)
     if written.faults:
-        return Outcome(problems=tuple(_problem(one.about.kind, f, entries) for f in written.faults))
+        return Outcome(problems=_problems(one.about.kind, written.faults, entries))
     if findings:
         return Outcome(judged=findings, notices=_notices(written))
     keys = list(zip(entries, written.keys, strict=True))
@@ -109,9 +109,7 @@ def _amend(one: Saving, key: str, cells: Mapping[str, str]) -> Outcome:
                 now = shown(connection, subject.name, one.about.number, key).cells
             seen = Shown({**seen.cells, **{name: now.get(name, "") for name in one.over}}, -1)
     author = Author(one.who, "amended", one.reason)
-    written = amend(
-        one.engine, subject.name, one.about.number, key, cells, author, one.today, seen
-    )
+    written = amend(one.engine, subject.name, one.about.number, key, cells, author, one.today, seen)
     if written.clashes:
         return Outcome(
             clashes=tuple(
@@ -120,7 +118,7 @@ def _amend(one: Saving, key: str, cells: Mapping[str, str]) -> Outcome:
             )
         )
     if written.faults:
-        return Outcome(problems=tuple(_problem(one.about.kind, f, ()) for f in written.faults))
+        return Outcome(problems=_problems(one.about.kind, written.faults, ()))
     if written.set_number is None:
         return Outcome(saved=f"{subject.singular} {key}: nothing was changed", key=key)
     saved = f"amended: {subject.singular} {key}; change set {written.set_number}"
@@ -130,6 +128,15 @@ def _amend(one: Saving, key: str, cells: Mapping[str, str]) -> Outcome:
 def _clock(at: str) -> str:
     """The moment of the log, in UTC, without its seconds."""
     return f"{at[:16].replace('T', ', ')} UTC"
+
+
+def _problems(kind: str, faults: Sequence[Fault], entries: Sequence[Entry]) -> tuple[Problem, ...]:
+    """Each fault at its field; what several records say of the same cell is said once."""
+    found: dict[tuple[str, str, str], Problem] = {}
+    for fault in faults:
+        problem = _problem(kind, fault, entries)
+        found.setdefault((problem.field, fault.value, fault.reason), problem)
+    return tuple(found.values())
 
 
 def _problem(kind: str, fault: Fault, entries: Sequence[Entry]) -> Problem:
