@@ -18,6 +18,7 @@ COMMANDS = {
     "object": ("object", "An object on a day: its parts, its places, its warnings."),
     "place": ("place", "What lies at a place on a day, and how sure that is."),
     "history": ("history", "Everything that happened to an object, a part or a place."),
+    "treatment": ("treatment", "The treatments of an object: plans, leave, steps, next check."),
     "reverse": ("reverse", "How a layer may come off, and what that does to its neighbours."),
     "material": ("material", "How a material behaves, by whom that is said, and where it lies."),
     "check": ("check", "What the recorded rules of the trade say of an object or a step."),

@@ -2,9 +2,10 @@
 
 JSON, in the shapes of `json_shapes`:
 {"object", "title", "mark" ("" for the whole object), "name",
- "rows": [{"kind" (made, lost, intervention, joint, layer, ended, sighting), "ref",
-   "date": DATE, "sentence", "detail": list, "people": PEOPLE, "treatment": ref or "",
-   "components": marks, "places": marks, "source": SOURCE, "rivals": RIVALS, "note"}]}
+ "rows": [{"kind" (made, lost, intervention, joint, layer, ended, sighting, observation, reading,
+   sample, spot test, plan, authorisation), "ref", "date": DATE, "sentence", "detail": list,
+   "people": PEOPLE, "treatment": ref or "", "components": marks, "places": marks,
+   "source": SOURCE, "rivals": RIVALS, "note"}]}
 """
 
 from __future__ import annotations

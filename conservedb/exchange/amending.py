@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from sqlalchemy import Connection, Engine
 from sqlalchemy.exc import IntegrityError
 
+from conservedb.exchange.completed import needs_reason
 from conservedb.exchange.entering import Afterwards, Entry, Refused, Written, put
 from conservedb.exchange.faults import CellProblem, Fault
 from conservedb.exchange.keys import KeyBook
@@ -99,6 +100,7 @@ def amend(
     known = subject_named(subject)
     try:
         with writing(engine, author) as connection:
+            refuse_unreasoned(connection, known, number, key, author)
             written = amend_within(connection, known, number, key, cells, today, seen)
             faults = afterwards(connection) if afterwards else ()
             if faults:
@@ -108,6 +110,20 @@ def amend(
         return Amended(refused.faults, refused.notices)
     except Clashing as clashing:
         return Amended(clashes=clashing.clashes)
+
+
+def refuse_unreasoned(
+    connection: Connection, subject: Subject, number: str, key: str, author: Author
+) -> None:
+    """Refuse to amend what is complete where the author names no reason.
+
+    Raises:
+        NoSuch: there is no such record.
+        Refused: it is complete.
+    """
+    why = needs_reason(connection, subject.name, number, key)
+    if why and not author.reason.strip():
+        raise _refused(subject, "", key, why, "give the reason for this change")
 
 
 def amend_within(

@@ -16,6 +16,7 @@ from sqlalchemy import Connection, Engine, select
 from sqlalchemy.exc import IntegrityError
 
 from conservedb.exchange.checking import Checking
+from conservedb.exchange.completed import lacking_reasons
 from conservedb.exchange.faults import Fault
 from conservedb.exchange.files import Row, Table
 from conservedb.exchange.subject import Subject
@@ -148,13 +149,28 @@ def enter(
     """
     try:
         with writing(engine, author) as connection:
-            written = put(connection, compose(Refs(connection)), today, whole=whole)
+            entries = compose(Refs(connection))
+            refuse_unreasoned(connection, entries, author)
+            written = put(connection, entries, today, whole=whole)
             faults = afterwards(connection) if afterwards else ()
             if faults:
                 raise Refused(faults, written.notices)
             return written
     except Refused as refused:
         return Written(refused.faults, refused.notices)
+
+
+def refuse_unreasoned(connection: Connection, entries: Sequence[Entry], author: Author) -> None:
+    """Refuse entries that change what is complete, where the author names no reason.
+
+    Raises:
+        Refused: there are such entries.
+    """
+    if author.reason.strip():
+        return
+    faults = lacking_reasons(connection, [(one.subject, one.cells) for one in entries])
+    if faults:
+        raise Refused(faults)
 
 
 def put(

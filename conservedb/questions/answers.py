@@ -294,7 +294,8 @@ class HistoryRow:
     """One entry of a history, in order of time.
 
     `kind` is "made", "lost", "intervention", "joint", "ended" (a layer that went without an
-    intervention), "sighting" or "layer" (one that came without an intervention). `sentence`
+    intervention), "sighting", "layer" (one that came without an intervention), "observation",
+    "reading", "sample", "spot test", "plan" or "authorisation". `sentence`
     is the entry in words, without date, hands and source, which have fields of their own.
     """
 
@@ -327,7 +328,8 @@ class HistoryAnswer:
 class Hit:
     """Something found: `kind` is object, component, place, material, person or source.
 
-    On the start screen also treatment, layer or warning, each with its object and mark.
+    On the start screen also treatment, layer or warning, each with its object and mark (of a
+    treatment its ref).
     """
 
     kind: str

@@ -72,10 +72,9 @@ class Work:
     needed: tuple[Needed, ...]
 
     def plan_of(self, step: Step) -> WorkPlan | None:
-        """The version that a step carries out; of one that names none, its treatment's newest."""
-        own = [one.plan for one in self.versions if one.treatment == step.treatment]
-        named = [one for one in own if one.version == step.version] or own
-        return named[-1] if named else None
+        """The version that a step carries out, None where it names no planned step."""
+        own = (one.plan for one in self.versions if one.treatment == step.treatment)
+        return next((plan for plan in own if plan.version == step.version), None)
 
     def decisions_on(self, treatment: int | None, step: int) -> list[Authorisation]:
         """The decisions on any version of a treatment's plan, and on one step."""

@@ -175,7 +175,7 @@ def _grouped(rows: Rows) -> dict[int, list[str]]:
 
 
 def _intervention_rows(records: Records, names: dict[int, str]) -> Iterator[HistoryRow]:
-    detail, rivals = _details(records, names), _deed_rivals(records)
+    detail, rivals = _details(records, names), deed_rivals(records)
     parts, places = _grouped(records.parts_touched), _grouped(records.places_touched)
     for row in records.interventions:
         yield entry(
@@ -213,7 +213,7 @@ def _details(records: Records, names: dict[int, str]) -> dict[int, list[str]]:
     return found
 
 
-def _deed_rivals(records: Records) -> dict[int, list[Rival]]:
+def deed_rivals(records: Records) -> dict[int, list[Rival]]:
     """What is disputed about each intervention, and about what it laid, took off and moved."""
     found: dict[int, list[Rival]] = defaultdict(list)
     for row in records.interventions:

@@ -135,6 +135,19 @@ _CHECKS = Question(
     .limit(_MOST)
 )
 _UNTIL = _CHECKS.at("until_words")
+_NEXT_CHECKS = Question(
+    select(
+        object_.c.number.label("object"),
+        treatment.c.ref,
+        blank(treatment.c.title).label("title"),
+        *dated(treatment, "next_check"),
+    )
+    .outerjoin_from(treatment, object_, object_.c.id == treatment.c.object_id)
+    .where(treatment.c.next_check_latest < _DAY)
+    .order_by(treatment.c.next_check_latest.desc())
+    .limit(_MOST)
+)
+_NEXT_CHECK = _NEXT_CHECKS.at("next_check_words")
 _WORKED_ON = Question(
     select(
         intervention.c.object_id,
@@ -180,6 +193,7 @@ STATEMENTS = (
     _EVENTS,
     _JOINTS,
     _CHECKS,
+    _NEXT_CHECKS,
     _WORKED_ON,
     _ENTERED,
     _COUNTS,
@@ -193,7 +207,7 @@ def start(connection: Connection, today: datetime.date) -> StartAnswer:
         tuple(_treatment(row) for row in _TREATMENTS.all(connection, day=day)),
         tuple(_temporary(row, day) for row in _TEMPORARY.all(connection, day=day)),
         tuple(_restless_joints(connection, day)),
-        tuple(_check(row) for row in _CHECKS.all(connection, day=day)),
+        tuple(_checks(connection, day)),
         tuple(_recent(connection, day)),
         dict(_COUNTS.all(connection)),
     )
@@ -204,8 +218,8 @@ def _said(*words: str) -> str:
 
 
 def _treatment(row: Row) -> Hit:
-    detail = _said(row.ref, f"begun {when(row, _BEGUN).said}", row.lead, row.status)
-    return Hit("treatment", row.object, "", row.title or row.ref, detail)
+    detail = _said(f"begun {when(row, _BEGUN).said}", row.lead, row.status)
+    return Hit("treatment", row.object, row.ref, row.title, detail)
 
 
 def _temporary(row: Row, day: int) -> Hit:
@@ -233,9 +247,19 @@ def _restless_joints(connection: Connection, day: int) -> list[Hit]:
     return [hit for _, hit in found[:_MOST]]
 
 
-def _check(row: Row) -> Hit:
-    label = _said(row.kind, row.text)
-    return Hit("warning", row.object, row.mark, label, f"until {when(row, _UNTIL).said}")
+def _checks(connection: Connection, day: int) -> list[Hit]:
+    """Warnings that have run out and treatments whose next check has passed, the latest first."""
+    found = []
+    for row in _CHECKS.all(connection, day=day):
+        detail = f"until {when(row, _UNTIL).said}"
+        hit = Hit("warning", row.object, row.mark, _said(row.kind, row.text), detail)
+        found.append((row.until_latest, hit))
+    for row in _NEXT_CHECKS.all(connection, day=day):
+        label = f"check after {row.title}" if row.title else "check after treatment"
+        hit = Hit("treatment", row.object, row.ref, label, f"due {when(row, _NEXT_CHECK).said}")
+        found.append((row.next_check_latest, hit))
+    found.sort(key=itemgetter(0), reverse=True)
+    return [hit for _, hit in found[:_MOST]]
 
 
 def _recent(connection: Connection, day: int) -> list[Hit]:

@@ -297,17 +297,18 @@ def take_back(
             last = latest(connection, who, undone=undone)
             if last is None:
                 what = "taken back" if undone else "written"
-                raise CannotUndo(f"{who} has {what} nothing that could be put back")
+                raise CannotUndo(f"{who} has {what} nothing here")
             number = last.id
         found = {one.id: one for one in sets(raw_of(connection))}.get(number)
-    if found is not None and (found.kind == "undone") != undone:
+    if found is None:
+        raise CannotUndo(f"there is no change set {number}; conservedb log lists them")
+    if (found.kind == "undone") != undone:
         other = "undo" if undone else "redo"
         raise CannotUndo(f"change set {number} was {found.kind}; use conservedb {other} {number}")
     author = Author(who, "redone" if undone else "undone", reason, undoes=number)
     with writing(engine, author) as connection:
         undo(connection, number)
         made = open_number(raw_of(connection))
-    assert found is not None
     assert made is not None
     what = f"change set {number}, {found.kind} by {found.who} on {found.at[:10]}"
     return TakenBack(made, number, what + (f": {found.reason}" if found.reason else ""))

@@ -14,6 +14,8 @@ from conservedb.store.logging_triggers import logged_tables, owner_field, row_te
 
 _FIELD = re.compile(r"([a-z0-9_]+)=('(?:[^']|'')*'|[^,']+)(?:,|$)", re.DOTALL)
 
+_INTO = "INSERT INTO change (set_id, table_name, record_id, before, after)"
+
 
 class Difference(NamedTuple):
     """A row that is not as the log last says; `logged` or `found` is None where there is none."""
@@ -75,9 +77,13 @@ def replayed(raw: sqlite3.Connection, table: str) -> tuple[Counter[tuple[int, st
 def differences(raw: sqlite3.Connection) -> Iterator[Difference]:
     """Every row that is not as the log last says."""
     for table in logged_tables():
-        logged, _ = replayed(raw, table.name)
-        found = Counter(current(raw, table))
-        yield from _paired(table.name, logged - found, found - logged)
+        yield from _differences(raw, table)
+
+
+def _differences(raw: sqlite3.Connection, table: Table) -> Iterator[Difference]:
+    logged, _ = replayed(raw, table.name)
+    found = Counter(current(raw, table))
+    yield from _paired(table.name, logged - found, found - logged)
 
 
 def _paired(
@@ -103,10 +109,19 @@ def log_differences(raw: sqlite3.Connection) -> int:
     Returns:
         How many rows that were.
     """
-    rows = [(d.table, d.record, d.logged, d.found) for d in differences(raw)]
+    return sum(_log_table(raw, table) for table in logged_tables())
+
+
+def _log_table(raw: sqlite3.Connection, table: Table) -> int:
+    known = raw.execute("SELECT 1 FROM change WHERE table_name = ? LIMIT 1", (table.name,))
+    if known.fetchone() is None:  # all of it is new: the database does it at once
+        done = raw.execute(
+            f"{_INTO} SELECT (SELECT id FROM change_set WHERE hash IS NULL), '{table.name}',"
+            f" t.{owner_field(table)}, NULL, {row_text(table, 't')} FROM {table.name} t"
+        )
+        return done.rowcount
+    rows = [(d.table, d.record, d.logged, d.found) for d in _differences(raw, table)]
     raw.executemany(
-        "INSERT INTO change (set_id, table_name, record_id, before, after)"
-        " VALUES ((SELECT id FROM change_set WHERE hash IS NULL), ?, ?, ?, ?)",
-        rows,
+        f"{_INTO} VALUES ((SELECT id FROM change_set WHERE hash IS NULL), ?, ?, ?, ?)", rows
     )
     return len(rows)

@@ -168,11 +168,11 @@ def _heads(raw: sqlite3.Connection, heads: tuple[Head, ...]) -> Iterator[Found]:
             yield Found(
                 "head",
                 f"change set {one.number} is no longer there: the log was cut off after it"
-                " was written down",
+                " was written down, or this file is an older copy",
             )
         elif row[0] != one.hash:
             yield Found(
                 "head",
                 f"change set {one.number} has another hash than was written down: the log"
-                " was written anew",
+                " was written anew, or this file has gone its own way since",
             )

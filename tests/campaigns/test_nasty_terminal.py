@@ -81,6 +81,8 @@ def test_every_command(database: Path, tmp_path: Path, index: int) -> None:
         ["place", number, mark, "--on", "193X"],
         ["history", number],
         ["history", number, mark],
+        ["treatment", number],
+        ["treatment", number, f"k{index} {text}".strip()],
         ["uses", f"k{index} {text}".strip()],
         ["reverse", number, mark],
         ["reverse", number, mark, text],

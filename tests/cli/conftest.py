@@ -44,6 +44,7 @@ def conservedb(
     monkeypatch.delenv("CONSERVEDB_DB", raising=False)
     monkeypatch.setenv("XDG_CONFIG_HOME", str(tmp_path / "config"))
     monkeypatch.setenv("HOME", str(tmp_path))
+    monkeypatch.setenv("CONSERVEDB_STATE", str(tmp_path / "state"))
 
     def command(*arguments: str) -> Ended:
         status = run(arguments)

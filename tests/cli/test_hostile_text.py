@@ -47,9 +47,39 @@ def hostile(tmp_path_factory: pytest.TempPathFactory) -> Path:
     )
     write(
         tables,
+        "treatments",
+        ("object", "ref", "title", "purpose", "status", "result", "recommendations", "note"),
+        [(f"N.{i}", "T1", t, t, t, t, t, t) for i, t in all_of()],
+    )
+    write(
+        tables,
+        "plans",
+        ("object", "ref", "treatment", "version", "justification", "alternatives", "risks"),
+        [(f"N.{i}", "p1", "T1", "1", t, t, t) for i, t in all_of()],
+    )
+    write(
+        tables,
         "interventions",
-        ("object", "ref", "kind", "technique", "date", "date_basis", "places", "source", "note"),
-        [(f"N.{i}", "i1", "join", t, "1950", t, "J1", f"s{i}", t) for i, t in all_of()],
+        (
+            *("object", "ref", "treatment", "kind", "technique", "date", "date_basis", "places"),
+            *("source", "note", "deviation", "circumstances", "methods", "unauthorised_reason"),
+        ),
+        [
+            (f"N.{i}", "i1", "T1", "join", t, "1950", t, "J1", f"s{i}", t, t, t, t, t)
+            for i, t in all_of()
+        ],
+    )
+    write(
+        tables,
+        "authorisations",
+        ("object", "ref", "plan", "decision", "scope", "conditions", "evidence", "note"),
+        [(f"N.{i}", "u1", "p1", "authorised", t, t, t, t) for i, t in all_of()],
+    )
+    write(
+        tables,
+        "observations",
+        ("object", "ref", "intervention", "place", "condition", "seen", "presumed", "extent"),
+        [(f"N.{i}", "o1", "i1", "J1", t, t, t, t) for i, t in all_of()],
     )
     write(
         tables,
@@ -91,6 +121,8 @@ def test_every_command_shows_it_and_obeys_nothing(
         ("object", f"N.{number}"),
         ("place", f"N.{number}", "J1"),
         ("history", f"N.{number}"),
+        ("treatment", f"N.{number}"),
+        ("treatment", f"N.{number}", "T1"),
         ("uses", f"m{number}"),
         ("find", f"N.{number}"),
     ):
@@ -108,7 +140,13 @@ def test_what_is_typed_is_shown_back_harmlessly(
     conservedb: Command, hostile: Path, text: str
 ) -> None:
     odd = "zz" + text
-    for command in (("object", odd), ("place", odd, odd), ("uses", odd), ("find", odd)):
+    for command in (
+        ("object", odd),
+        ("place", odd, odd),
+        ("treatment", odd, odd),
+        ("uses", odd),
+        ("find", odd),
+    ):
         ended = conservedb("--db", str(hostile), *command)
         assert ended.status == 1
         assert show(ended.err) == ended.err

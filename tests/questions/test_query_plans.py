@@ -25,6 +25,7 @@ from conservedb.questions import (
     place,
     removal,
     start,
+    treatment,
     uses,
     whatif,
 )
@@ -39,13 +40,13 @@ QUESTIONS = list(
         question
         for module in (
             *(place, objects, history, uses, find, start),
-            *(behaviour, removal, material, checks, whatif, authority),
+            *(behaviour, removal, material, checks, whatif, authority, treatment),
         )
         for question in module.STATEMENTS
     )
 )
 READ_WHOLE = {"material", "material_class", "material_alias", "object", "treatment", "person"}
-READ_WHOLE |= {"trade_name", "source", "below", "above", "CONSTANT"}
+READ_WHOLE |= {"trade_name", "source", "below", "above", "touched", "CONSTANT"}
 READ_WHOLE |= {"material_part", "material_value", "hansen", "solubility", "solubility_part"}
 READ_WHOLE |= {"trait", "hazard", "hazard_statement", "exposure_limit", "restriction", "setting"}
 READ_WHOLE |= {"rule", "period", "climate", "standing_approval", "needed_authorisation"}

@@ -13,8 +13,8 @@ from tests.conftest import TODAY
 def test_what_wants_attention(connection: Connection) -> None:
     answer = start(connection, TODAY)
     (treatment,) = answer.open_treatments
-    assert (treatment.object, treatment.label) == ("Q.1", "Move")
-    assert treatment.detail == "T2, begun September 2026, Ines Calder"
+    assert (treatment.object, treatment.mark, treatment.label) == ("Q.1", "T2", "Move")
+    assert treatment.detail == "begun September 2026, Ines Calder"
     (layer,) = answer.temporary_layers
     assert (layer.object, layer.mark, layer.detail) == ("Q.1", "S1", "L7")
     (joint,) = answer.restless_joints

@@ -114,7 +114,6 @@ async def at_form(
     ANSWERS.clear()
     app = ConservedbApp(Canned())
     async with app.run_test(size=size) as pilot:
-        await settle(pilot)
         app.push_screen(FormScreen(form, recorder, Drafts(folder)), ANSWERS.append)
         await calm(pilot)
         yield pilot

@@ -263,11 +263,11 @@ async def test_help_lists_the_keys_and_gives_the_form_back(tmp_path: Path) -> No
 
 
 async def test_the_field_in_use_is_always_in_view(tmp_path: Path) -> None:
-    fields = tuple(Field(f"f{i}", f"field {i}", hint=f"hint {i}") for i in range(40))
+    fields = tuple(Field(f"f{i}", f"field {i}", hint=f"hint {i}") for i in range(25))
     form = replace(STEP, fields=fields)
     async with at_form(Fake(), tmp_path, form) as pilot:
-        for _ in range(3):
-            await typed(pilot, *["<tab>"] * 11)
+        for _ in range(2):
+            await typed(pilot, *["<tab>"] * 12)
             drawn = screen_text(pilot.app)
             assert f"▌ {here(pilot).replace('f', 'field ')} " in drawn
             assert f" {here(pilot).replace('f', 'hint ')}\n" in drawn
@@ -280,3 +280,14 @@ async def test_a_click_goes_to_a_field(tmp_path: Path) -> None:
         await typed(pilot, "x")
         assert (here(pilot), row_of(pilot, "batch").value) == ("batch", "x")
         assert "not understood" in row_of(pilot, "date").problem
+
+
+async def test_a_click_takes_what_is_listed(tmp_path: Path) -> None:
+    async with at_form(Fake(), tmp_path) as pilot:
+        await typed(pilot, "<tab>", "par", "<f2>")
+        row = row_of(pilot, "material")
+        await pilot.click(row.found, offset=(6, 1))
+        await until(pilot, lambda: row.value == "b67")
+        await pilot.click("#form-rows", offset=(5, 18))  # beside all fields
+        await typed(pilot, "<tab>", "J14")
+        assert row_of(pilot, "places").value == "J14"

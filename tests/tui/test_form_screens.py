@@ -51,15 +51,13 @@ async def test_a_form(tmp_path: Path, size: tuple[int, int], same_screen: Same) 
         same_screen(pilot, "form_list")
 
 
-@SIZES
-async def test_the_rules_object(tmp_path: Path, size: tuple[int, int], same_screen: Same) -> None:
-    async with at_form(Fake(outcomes=[JUDGED]), tmp_path, size=size) as pilot:
+async def test_the_rules_object(tmp_path: Path, same_screen: Same) -> None:
+    async with at_form(Fake(outcomes=[JUDGED]), tmp_path) as pilot:
         await typed(pilot, "1950", "<ctrl+s>", "dry today", "<tab>", "<ctrl+s>")
         same_screen(pilot, "form_judged")
 
 
-@SIZES
-async def test_a_clash(tmp_path: Path, size: tuple[int, int], same_screen: Same) -> None:
-    async with at_form(Fake(outcomes=[CLASHED]), tmp_path, size=size) as pilot:
+async def test_a_clash(tmp_path: Path, same_screen: Same) -> None:
+    async with at_form(Fake(outcomes=[CLASHED]), tmp_path) as pilot:
         await typed(pilot, "1950", "<ctrl+s>", "t", "<tab>", "e")
         same_screen(pilot, "form_clash")

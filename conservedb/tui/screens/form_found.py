@@ -6,16 +6,17 @@ import re
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
-from textual import events
+from textual import events, on
 from textual.timer import Timer
 
 from conservedb.tui.recording import Completion, Form, Outcome, Recorder
 from conservedb.tui.screens.rows import Rows
-from conservedb.tui.widgets.form_found import is_exact
+from conservedb.tui.widgets.form_found import Found, is_exact
 from conservedb.tui.widgets.form_row import FieldRow
 from conservedb.tui.widgets.form_text import TextEntry
 
 LETTERS = 3
+MOST_SHOWN, MOST_NAMED = 60, 8  # characters of a name, and names, in a sentence
 PAUSE = 0.1  # seconds of quiet before anything is asked
 PATIENCE = 3.0  # seconds for which keys wait for a list that was asked for
 NOT_ON_RECORD = "not on record: it will be refused; Ctrl+N adds it"
@@ -94,6 +95,12 @@ class FindingForm(Rows[Outcome | None]):
         else:
             return False
         return True
+
+    @on(Found.Clicked)
+    def _clicked(self) -> None:
+        row = self.current
+        if row is not None and row.found.marked is not None:
+            self._put(row, item_here(row), row.found.marked.text)
 
     def action_look_up(self) -> None:
         """F2: the list, for however few letters."""
@@ -265,9 +272,10 @@ class FindingForm(Rows[Outcome | None]):
 def _not_on_record(missing: Sequence[tuple[str, Sequence[Completion]]]) -> str:
     """Which names are not on record, and what to do."""
     if len(missing) > 1:
-        names = ", ".join(f"“{name}”" for name, _ in missing)
+        names = ", ".join(f"“{name[:MOST_SHOWN]}”" for name, _ in missing[:MOST_NAMED])
         return f"not on record: {names}; they will be refused; Ctrl+N adds the one at the cursor"
     ((name, found),) = missing
+    name = name[:MOST_SHOWN]
     if not found:
         return f"“{name}” is {NOT_ON_RECORD}"
     meant = f"did you mean {found[0].label}?"

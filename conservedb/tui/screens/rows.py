@@ -35,8 +35,8 @@ class Rows(Typed[ScreenResultType]):
 
     @property
     def current(self) -> FieldRow | None:
-        """The row that takes the keys."""
-        return next((row for row in self.rows if row.entry is self.focused), None)
+        """The row that takes the keys; also after a click beside all rows."""
+        return next((row for row in self.rows if row.entry is self.focused), self._current)
 
     def row(self, name: str) -> FieldRow | None:
         """The row of a field."""
@@ -60,6 +60,8 @@ class Rows(Typed[ScreenResultType]):
     async def take(self, event: events.Key | events.Paste) -> None:
         """Obey a key: the program's, the list's, the field's, or one that moves on."""
         row = self.current
+        if row is not None:
+            self.set_focus(row.entry)
         if isinstance(event, events.Paste):
             if row is not None:
                 refused = row.entry.paste(event.text)

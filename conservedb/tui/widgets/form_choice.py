@@ -63,7 +63,7 @@ class ChoiceEntry(Widget, can_focus=True):
     def render(self) -> RenderResult:
         """The word; while in use, the others beside it if there is room."""
         if not self.has_focus:
-            return plain(self.value) if self.value else styled(BLANK, QUIET)
+            return plain(self.value) if self.value else plain(BLANK, QUIET)
         chosen = joined((styled("‹ ", ACCENT), self._shown(), styled(" ›", ACCENT)))
         row = joined(
             [
@@ -83,7 +83,7 @@ class ChoiceEntry(Widget, can_focus=True):
             self._step(1)
 
     def _shown(self) -> Content:
-        return plain(self.value, "bold") if self.value else styled(BLANK, QUIET)
+        return plain(self.value, "bold") if self.value else plain(BLANK, QUIET)
 
     def _step(self, by: int) -> None:
         self._typed = ""

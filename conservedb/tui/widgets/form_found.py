@@ -4,6 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from textual.content import Content
+from textual.events import Click
+from textual.message import Message
 from textual.widgets import Static
 
 from conservedb.tui.recording import Completion
@@ -24,10 +27,14 @@ class Found(Static):
 
     DEFAULT_CSS = "Found { height: auto; display: none; background: $resting; padding: 0 1; }"
 
+    class Clicked(Message):
+        """One of them was clicked, and is marked now."""
+
     def __init__(self) -> None:
         super().__init__()
         self.found: tuple[Completion, ...] = ()
         self.at = -1
+        self._lines: list[int] = []
 
     @property
     def marked(self) -> Completion | None:
@@ -49,13 +56,23 @@ class Found(Static):
         self.at = min(max(self.at + by, -1), len(self.found) - 1)
         self._draw()
 
+    def on_click(self, event: Click) -> None:
+        """Mark what was clicked."""
+        index = self._lines[event.y] if event.y < len(self._lines) else -1
+        if index >= 0:
+            self.at = index
+            self.post_message(self.Clicked())
+
     def _draw(self) -> None:
         self.display = bool(self.found)
         first = min(max(self.at - MOST + 1, 0), max(len(self.found) - MOST, 0))
-        lines = []
+        lines: list[Content] = []
+        self._lines = []
         for index, one in enumerate(self.found[first : first + MOST], first):
             if one.near and (index == first or not self.found[index - 1].near):
                 lines.append(styled("did you mean", QUIET))
+                self._lines.append(-1)
+            self._lines.append(index)
             here = index == self.at
             mark = plain(f"{MARKER} " if here else "  ", ACCENT)
             lines.append(joined((mark, plain(one.label, "bold" if here else ""))))

@@ -1,0 +1,236 @@
+"""A step at the bench: over one place, over twelve, taken away, and the same as last time."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+
+import pytest
+from sqlalchemy import Engine
+
+from conservedb.exchange.deed_places import all_like, places_where
+from conservedb.exchange.deeds import (
+    Removing,
+    Step,
+    compose_removing,
+    compose_simple,
+    compose_step,
+)
+from conservedb.exchange.entering import Refs, Written, enter
+from conservedb.exchange.last_time import again, last_used
+from conservedb.exchange.told import told
+from conservedb.questions.answers import NoSuch
+from conservedb.store.connect import raw_of, reading
+from conservedb.store.log import Author
+from conservedb.store.verify import verify
+from tests.conftest import TODAY
+from tests.exchange.bench import ME, OBJECT, TWELVE, cells, count, entries, fill
+from tests.nasty import NASTY
+
+STEP = Step(OBJECT, "consolidate", date="2026-10-30", material="paraloid b-72", batch="")
+
+
+@pytest.fixture
+def engine(new_database: Callable[[str], Engine]) -> Engine:
+    return fill(new_database("bench.db"))
+
+
+def record(engine: Engine, step: Step, who: str = "A. Tester") -> Written:
+    return enter(engine, lambda refs: compose_step(refs, step, who, TODAY), ME, TODAY)
+
+
+def sentences(engine: Engine, step: Step) -> tuple[str, ...]:
+    """What is said of a step that cannot be written."""
+    made = []
+
+    def compose(refs: Refs) -> list[object]:
+        made.extend(compose_step(refs, step, "A. Tester", TODAY))
+        return list(made)
+
+    written = enter(engine, compose, ME, TODAY)  # type: ignore[arg-type]
+    return told(written.faults, made)
+
+
+def test_a_step_over_twelve_places_gives_each_its_layer_and_says_so(engine: Engine) -> None:
+    step = replace(STEP, places=TWELVE, agent="acetone", form="swab", concentration="5 %")
+    written = record(engine, step)
+    assert written.faults == ()
+    with reading(engine) as connection:
+        done = cells(connection, "interventions", "I2")
+        laid = [cells(connection, "layers", f"L{number}") for number in range(3, 15)]
+        used = cells(connection, "agents", "G1")
+    assert done["recorded_over"] == "12"
+    assert {one["recorded_over"] for one in laid} == {"12"}
+    assert [one["place"] for one in laid] == list(TWELVE)
+    assert {(one["role"], one["concentration"]) for one in laid} == {("consolidant", "5 %")}
+    assert done["people"] == "A. Tester"
+    assert (done["date"], done["recorded"], done["recorded_by"]) == (
+        "2026-10-30",
+        TODAY.isoformat(),
+        "A. Tester",
+    )
+    assert used["place"] == done["places"] == "; ".join(TWELVE)
+
+
+def test_one_bad_place_among_twelve_is_named_and_nothing_is_written(engine: Engine) -> None:
+    before = count(engine, "change")
+    (said,) = sentences(engine, replace(STEP, places=(*TWELVE[:11], "J99")))
+    assert said.startswith("J99: is no place on record")
+    assert count(engine, "change") == before
+    assert count(engine, "layer") == 2
+    assert count(engine, "person") == 1
+
+
+def test_a_bad_field_is_told_once_with_the_places(engine: Engine) -> None:
+    said = sentences(engine, replace(STEP, places=("J01", "J02"), cycles="many"))
+    assert said == (
+        'J01, J02: cycles "many" is not a whole number; write digits only, such as "3" or "-1"',
+    )
+
+
+def test_layers_go_next_outward_of_what_is_on_record(engine: Engine) -> None:
+    assert not record(engine, replace(STEP, places=("J01", "J02", "J03"))).faults
+    with reading(engine) as connection:
+        stacks = [cells(connection, "layers", ref)["stack"] for ref in ("L3", "L4", "L5")]
+    # above 3; beside a layer whose place in the build-up is not known; first
+    assert stacks == ["4", "", "0"]
+
+
+def test_a_place_named_twice_gets_one_layer(engine: Engine) -> None:
+    assert not record(engine, replace(STEP, places=("J03", "j03 ", ""))).faults
+    with reading(engine) as connection:
+        assert cells(connection, "interventions", "I2")["recorded_over"] == ""
+    assert count(engine, "layer") == 3
+
+
+def test_components_are_consolidated_at_the_one_body_of_each(engine: Engine) -> None:
+    assert not record(engine, replace(STEP, components=("B01", "b02"))).faults
+    with reading(engine) as connection:
+        assert cells(connection, "layers", "L4")["place"] == "M2"
+        assert cells(connection, "interventions", "I2")["recorded_over"] == "2"
+    written = record(engine, replace(STEP, components=("B01", "B03")))
+    assert [fault.value for fault in written.faults] == ["B03"]
+
+
+def test_a_material_without_a_place_is_refused(engine: Engine) -> None:
+    (fault,) = record(engine, STEP).faults
+    assert "names no place" in fault.sentence()
+
+
+def test_cleaning_lays_nothing(engine: Engine) -> None:
+    step = Step(OBJECT, "clean", components=("B01", "B02"), agent="acetone", people="Ida Holm (x)")
+    assert not record(engine, step).faults
+    assert count(engine, "layer") == 2
+    with reading(engine) as connection:
+        done = cells(connection, "interventions", "I2")
+    assert (done["people"], done["recorded_over"]) == ("Ida Holm (x)", "2")
+
+
+def test_what_another_person_did_is_not_documented_by_the_maker(engine: Engine) -> None:
+    assert not record(engine, replace(STEP, places=("J03",), people="Ida Holm")).faults
+    assert not record(engine, replace(STEP, places=("J04",))).faults
+    with reading(engine) as connection:
+        known = [cells(connection, "layers", ref)["identified"] for ref in ("L3", "L4")]
+    assert known == ["", "documented by the maker"]
+
+
+def test_a_removal_in_part_at_two_joints(engine: Engine) -> None:
+    removing = Removing(
+        OBJECT, layers=("L1", "L2"), extent="part", kept_what="chips", kept_where="box 4",
+        residue="grey film", residue_side="both",
+    )  # fmt: skip
+    written = enter(engine, lambda refs: compose_removing(refs, removing, "Z", TODAY), ME, TODAY)
+    assert written.faults == ()
+    with reading(engine) as connection:
+        done = cells(connection, "interventions", "I2")
+        gone = cells(connection, "removals", "R2")
+    assert (done["kind"], done["places"]) == ("remove earlier work", "J01; J02")
+    assert done["recorded_over"] == "2"
+    assert (gone["layer"], gone["extent"], gone["kept_where"]) == ("L2", "part", "box 4")
+    assert count(engine, "joint_event") == 0
+    wrong = replace(removing, layers=("L1", "L77"))
+    before = count(engine, "change")
+    made = []
+
+    def compose(refs: Refs) -> list[object]:
+        made.extend(compose_removing(refs, wrong, "Z", TODAY))
+        return list(made)
+
+    faults = enter(engine, compose, ME, TODAY).faults  # type: ignore[arg-type]
+    assert any(said.startswith("L77: is no layer on record") for said in told(faults, made))
+    assert count(engine, "change") == before
+
+
+def test_a_reading_in_a_few_words(engine: Engine) -> None:
+    reading_ = {"place": "J01", "quantity": "crack width", "value": "0.4", "unit": "mm"}
+    written = enter(
+        engine,
+        lambda refs: compose_simple(refs, "readings", OBJECT, reading_, "A. Tester"),
+        ME,
+        TODAY,
+    )
+    assert written.faults == ()
+    with reading(engine) as connection:
+        kept = cells(connection, "readings", "M1")
+    assert (kept["people"], kept["value"]) == ("A. Tester", "0.4")
+
+
+def test_the_last_material_and_recipe_are_taken_over(engine: Engine) -> None:
+    first = replace(
+        STEP, places=("J03",), concentration="3 %", carrier="acetone", agent="ethanol",
+        form="swab", cleared="yes", uptake_g="2", note="slow",
+    )  # fmt: skip
+    assert not record(engine, first).faults
+    theirs = replace(STEP, places=("J04",), concentration="9 %", people="Ida Holm")
+    assert not record(engine, theirs).faults
+    with reading(engine) as connection:
+        mine = last_used(connection, OBJECT, "consolidate", "a. tester")
+        anybody = last_used(connection, OBJECT, "consolidate", "Nobody")
+        assert last_used(connection, OBJECT, "desalinate", "A. Tester") is None
+    assert mine is not None
+    assert anybody is not None
+    assert (mine.places, mine.concentration, mine.agent, mine.cleared) == (
+        ("J03",), "3 %", "ethanol", "yes",
+    )  # fmt: skip
+    assert anybody.concentration == "9 %"
+    next_one = again(mine, ("J05",), TODAY)
+    assert (next_one.date, next_one.note, next_one.uptake_g, next_one.cleared) == (
+        TODAY.isoformat(), "", "", "",
+    )  # fmt: skip
+    assert not record(engine, next_one).faults
+    with reading(engine) as connection:
+        laid = cells(connection, "layers", "L5")
+        assert (laid["place"], laid["carrier"]) == ("J05", "acetone")
+
+
+def test_places_are_found_by_likeness_and_by_words(engine: Engine) -> None:
+    pin = {"mark": "J20", "kind": "joint", "component": "B01", "other_component": "K1"}
+    enter(engine, lambda _: entries(places=[pin]), ME, TODAY)
+    with reading(engine) as connection:
+        assert all_like(connection, OBJECT, "j05") == TWELVE
+        assert all_like(connection, OBJECT, "J20") == ("J20",)
+        assert places_where(connection, OBJECT, "LIP lime") == ("S1",)
+        assert places_where(connection, OBJECT, "bed brass") == ()
+        assert places_where(connection, OBJECT, "brass") == ("J20",)
+        assert places_where(connection, OBJECT, " ") == ()
+        with pytest.raises(NoSuch, match="J5"):
+            all_like(connection, OBJECT, "J5")
+
+
+@pytest.mark.parametrize("text", [text for text in NASTY if "\0" not in text])
+def test_any_text_in_any_field_is_kept_or_refused_with_a_sentence(
+    engine: Engine, text: str
+) -> None:
+    step = replace(STEP, places=("J03", "J04"), technique=text, note=text, carrier=text, role=text)
+    who = f"N {text}".strip()
+    author = Author(who, "recorded")
+    written = enter(engine, lambda refs: compose_step(refs, step, who, TODAY), author, TODAY)
+    if written.faults:  # a name of such characters; the rest is taken
+        assert all("\n" not in fault.reason for fault in written.faults)
+        written = record(engine, step)
+    assert written.faults == ()
+    with reading(engine) as connection:
+        done = cells(connection, "interventions", "I2")
+        assert done["technique"] == done["note"] == text or not text.strip()
+        assert list(verify(raw_of(connection))) == []
+    assert sentences(engine, replace(step, places=(f"Q{text}",)))
