@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import difflib
 from collections.abc import Callable, Iterable, Sequence
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
 from sqlalchemy import Connection, Select, Table, literal, select
 
@@ -164,7 +164,7 @@ def _batches(connection: Connection) -> list[_Candidate]:
     return [_candidate(ref, key or words, *more) for ref, key, words, *more in rows]
 
 
-def _plain(statement: Select[tuple[str, ...]]) -> Callable[[Connection], list[_Candidate]]:
+def _plain(statement: Select[Any]) -> Callable[[Connection], list[_Candidate]]:
     return lambda connection: [_candidate(*row) for row in connection.execute(statement)]
 
 

@@ -5,6 +5,9 @@ from __future__ import annotations
 import json
 from dataclasses import asdict, dataclass, replace
 
+_TEXTS = ("database", "kind", "number", "record")
+_LISTS = ("places", "components", "layers")
+
 
 @dataclass(frozen=True, slots=True)
 class About:
@@ -42,12 +45,12 @@ def about_of(key: str) -> About | None:
     """What a draft is about; None where the key is of no such form."""
     try:
         read = json.loads(key)
-        lists = {name: tuple(read[name]) for name in ("places", "components", "layers")}
+        places, components, layers = (tuple(read[name]) for name in _LISTS)
         given = tuple((str(name), str(value)) for name, value in read["given"])
-        texts = {name: str(read[name]) for name in ("database", "kind", "number", "record")}
+        database, kind, number, record = (str(read[name]) for name in _TEXTS)
     except (ValueError, KeyError, TypeError):
         return None
-    return About(**texts, **lists, given=given)
+    return About(database, kind, number, record, places, components, layers, given)
 
 
 @dataclass(frozen=True, slots=True)

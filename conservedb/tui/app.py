@@ -10,7 +10,8 @@ from typing import TYPE_CHECKING
 from rich.text import Text
 from textual.screen import Screen
 
-from conservedb.tui.actions import FORM, SCREENS, bindings
+from conservedb.tui.action import FORM
+from conservedb.tui.actions import SCREENS, bindings
 from conservedb.tui.in_order import InOrder
 from conservedb.tui.screens.start import StartScreen
 from conservedb.tui.theme import IN_ANSI, NAME, OWN, THEME

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from typing import TYPE_CHECKING, Any, TypeVar
+from typing import TYPE_CHECKING, TypeVar
 
 from conservedb.tui.about import About, about_of
-from conservedb.tui.reading import Database, Unanswered
+from conservedb.tui.reading import Connection, Database, Unanswered
 from conservedb.tui.recording import NOTHING, Completion, Form, Outcome
 
 if TYPE_CHECKING:
@@ -45,7 +45,7 @@ class DatabaseRecorder:
         if lookup == "liquid" and asked.is_mixture(typed):
             return (Completion(typed, typed, exact=True),)
 
-        def question(connection: Any, today: datetime.date) -> tuple[Completion, ...]:  # noqa: ANN401
+        def question(connection: Connection, today: datetime.date) -> tuple[Completion, ...]:
             found = complete(
                 connection,
                 asked.word(lookup),
@@ -69,7 +69,7 @@ class DatabaseRecorder:
         if not text.strip() or not subject:
             return ""
 
-        def question(connection: Any, _: datetime.date) -> str:  # noqa: ANN401
+        def question(connection: Connection, _: datetime.date) -> str:
             number = about.number if about.kind != "object" else ""
             fault = fault_in(connection, subject, number, header, text)
             return sentence_of(fault) if fault is not None else ""
@@ -165,7 +165,7 @@ class DatabaseRecorder:
         assert about is not None, form.draft_key
         return about
 
-    def _ask(self, question: Callable[[Any, datetime.date], Answer]) -> Answer:
+    def _ask(self, question: Callable[[Connection, datetime.date], Answer]) -> Answer:
         from conservedb.store.opening import today
 
         return self._reading.ask(lambda connection: question(connection, today(connection)))

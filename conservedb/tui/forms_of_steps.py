@@ -6,8 +6,6 @@ import datetime
 from collections.abc import Mapping
 from dataclasses import fields, replace
 
-from sqlalchemy import Connection
-
 from conservedb.exchange.cells import escape, join_role, split_list, unescape
 from conservedb.exchange.deeds import LAID, USED, Removing, Step
 from conservedb.exchange.last_time import NO_STEP, again, last_used
@@ -15,6 +13,7 @@ from conservedb.exchange.subjects import BY_NAME
 from conservedb.questions.completing import there_at
 from conservedb.tui.about import About
 from conservedb.tui.forms_of_records import field_of
+from conservedb.tui.reading import Connection
 from conservedb.tui.recording import Field
 
 _BY_RIGHT = (
@@ -84,9 +83,7 @@ def first_step(
     if last is None:
         last = Step(object=about.number, kind=kind)
     step = again(last, about.places, today)
-    return replace(
-        step, object=about.number, components=about.components, people=_me(who), **dict(about.given)
-    )  # type: ignore[arg-type]
+    return replace(step, components=about.components, people=_me(who))
 
 
 def first_removing(

@@ -6,8 +6,6 @@ import datetime
 from collections.abc import Mapping
 from dataclasses import replace
 
-from sqlalchemy import Connection
-
 from conservedb.exchange.amending import shown
 from conservedb.exchange.cells import escape, join_role
 from conservedb.questions.completing import complete
@@ -21,6 +19,7 @@ from conservedb.tui.forms_of_steps import (
     removal_fields,
     step_fields,
 )
+from conservedb.tui.reading import Connection
 from conservedb.tui.recording import Form
 
 _TODAY = {

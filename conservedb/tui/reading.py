@@ -9,7 +9,7 @@ import sqlite3
 from collections.abc import Callable
 from pathlib import Path
 from threading import Lock
-from typing import TYPE_CHECKING, Any, Protocol, TypeVar
+from typing import TYPE_CHECKING, Any, Protocol, TypeAlias, TypeVar
 
 if TYPE_CHECKING:
     from conservedb.questions.answers import (
@@ -25,6 +25,9 @@ if TYPE_CHECKING:
 
 
 Answer = TypeVar("Answer")
+Connection: TypeAlias = Any
+Engine: TypeAlias = Any
+"""Of the library of the store, which no screen knows."""
 
 
 class Unanswered(Exception):
@@ -73,7 +76,7 @@ class Database:
 
     def __init__(self, path: Path) -> None:
         self.path = path
-        self._engine: Any = None
+        self._engine: Engine = None
         self._remarks: tuple[str, ...] = ()
         self._opening = Lock()
 
@@ -136,7 +139,7 @@ class Database:
 
         return self.ask(lambda connection: removal(connection, number, mark, layer, on, band))
 
-    def ask(self, question: Callable[[Any], Answer]) -> Answer:
+    def ask(self, question: Callable[[Connection], Answer]) -> Answer:
         """Put a question to one unchanging state of the file.
 
         Raises:
@@ -172,7 +175,7 @@ class Database:
                 " now, press r to read again"
             ) from problem
 
-    def engine(self) -> Any:  # noqa: ANN401 (an engine; its library is the business of the store)
+    def engine(self) -> Engine:
         """The file, opened when it is first asked for."""
         from conservedb.store.opening import open_database, surroundings
 

@@ -141,6 +141,7 @@ class Outcome:
         clashes: what somebody else changed meanwhile.
         judged: rules of the trade that the step breaks.
         notices: sentences worth knowing.
+        complete: why it is not saved without a reason: what it belongs to is complete.
         key: what other fields call the new record; the first field of the form if "".
     """
 
@@ -150,6 +151,7 @@ class Outcome:
     judged: tuple[Finding, ...] = ()
     notices: tuple[str, ...] = ()
     key: str = ""
+    complete: str = ""
 
 
 class Recorder(Protocol):

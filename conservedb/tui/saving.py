@@ -6,12 +6,12 @@ import datetime
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 
-from sqlalchemy import Engine
-
-from conservedb.exchange.amending import Shown, amend, shown
+from conservedb.exchange.amending import Amended, Shown, shown
+from conservedb.exchange.completed import GIVE_A_REASON
 from conservedb.exchange.deeds import compose_removing, compose_simple, compose_step
-from conservedb.exchange.entering import Compose, Entry, Refs, Written, enter
+from conservedb.exchange.entering import Entry, Refs
 from conservedb.exchange.faults import Fault
+from conservedb.exchange.judging import JudgedWritten, amend_judged, enter_judged
 from conservedb.exchange.numbering import next_position, next_version
 from conservedb.exchange.subjects import BY_NAME
 from conservedb.store.connect import reading
@@ -20,6 +20,7 @@ from conservedb.tui.about import About
 from conservedb.tui.field_words import label_of
 from conservedb.tui.forms_of_records import subject_of
 from conservedb.tui.forms_of_steps import field_named, removing_of, step_of
+from conservedb.tui.reading import Engine
 from conservedb.tui.recording import Clash, Finding, Form, Outcome, Problem
 from conservedb.tui.saying_faults import sentence_of
 
@@ -59,29 +60,42 @@ def save(one: Saving) -> Outcome:
     if one.about.kind == "closing":
         cells = {name: text for name, text in one.values.items() if text.strip()}
         return _amend(one, cells.pop("ref", ""), cells)
-    entries: list[Entry] = []
-
-    def compose(refs: Refs) -> Sequence[Entry]:
-        entries.extend(_entries(refs, one))
-        return entries
-
-    written, findings = _write(one, compose)
-    if written.faults:
-        return Outcome(problems=_problems(one.about.kind, written.faults, entries))
-    if findings:
-        return Outcome(judged=findings, notices=_notices(written))
-    keys = list(zip(entries, written.keys, strict=True))
+    author = Author(one.who, "recorded", one.reason)
+    number = one.about.number if subject_of(one.about.kind).in_object else ""
+    done = enter_judged(
+        one.engine,
+        lambda refs: _entries(refs, one),
+        author,
+        one.today,
+        number,
+        one.override,
+    )
+    if not done.kept:
+        return _not_saved(one, done)
+    keys = list(zip(done.entries, done.written.keys, strict=True))
     return Outcome(
-        saved=_saved(one.about, keys, written.set_number),
-        notices=_notices(written),
+        saved=_saved(one.about, keys, done.written.set_number),
+        notices=done.notices,
         key=_key_of(one.about, keys),
     )
 
 
-def _write(one: Saving, compose: Compose) -> tuple[Written, tuple[Finding, ...]]:
-    """The one place where new records are written."""
-    author = Author(one.who, "recorded", one.reason)
-    return enter(one.engine, compose, author, one.today), ()
+def _not_saved(one: Saving, done: JudgedWritten) -> Outcome:
+    """What must be mended, explained or settled first."""
+    faults = done.written.faults
+    unreasoned = next((fault for fault in faults if fault.remedy == GIVE_A_REASON), None)
+    if unreasoned is not None and not one.reason:
+        return Outcome(complete=unreasoned.reason)
+    if isinstance(done.written, Amended) and done.written.clashes:
+        clashes = (
+            Clash(c.field, label_of(c.field), c.shown, c.mine, c.theirs, c.by, _clock(c.at))
+            for c in done.written.clashes
+        )
+        return Outcome(clashes=tuple(clashes))
+    if faults:
+        return Outcome(problems=_problems(one.about.kind, faults, done.entries))
+    judged = tuple(Finding(f.rule, f.severity, f.sentence) for f in done.findings)
+    return Outcome(judged=judged, notices=done.notices)
 
 
 def _entries(refs: Refs, one: Saving) -> list[Entry]:
@@ -101,28 +115,24 @@ def _entries(refs: Refs, one: Saving) -> list[Entry]:
 
 def _amend(one: Saving, key: str, cells: Mapping[str, str]) -> Outcome:
     subject = subject_of(one.about.kind)
+    number = one.about.number if subject.in_object else ""
     seen = None
     if one.about.record:
         seen = Shown({f.name: f.value for f in one.form.fields}, one.form.version)
         if one.over:
             with reading(one.engine) as connection:
-                now = shown(connection, subject.name, one.about.number, key).cells
+                now = shown(connection, subject.name, number, key).cells
             seen = Shown({**seen.cells, **{name: now.get(name, "") for name in one.over}}, -1)
     author = Author(one.who, "amended", one.reason)
-    written = amend(one.engine, subject.name, one.about.number, key, cells, author, one.today, seen)
-    if written.clashes:
-        return Outcome(
-            clashes=tuple(
-                Clash(c.field, label_of(c.field), c.shown, c.mine, c.theirs, c.by, _clock(c.at))
-                for c in written.clashes
-            )
-        )
-    if written.faults:
-        return Outcome(problems=_problems(one.about.kind, written.faults, ()))
-    if written.set_number is None:
+    done = amend_judged(
+        one.engine, subject.name, number, key, cells, author, one.today, seen, one.override
+    )
+    if not done.kept:
+        return _not_saved(one, done)
+    if done.written.set_number is None:
         return Outcome(saved=f"{subject.singular} {key}: nothing was changed", key=key)
-    saved = f"amended: {subject.singular} {key}; change set {written.set_number}"
-    return Outcome(saved=saved, notices=_notices(written), key=key)
+    saved = f"amended: {subject.singular} {key}; change set {done.written.set_number}"
+    return Outcome(saved=saved, notices=done.notices, key=key)
 
 
 def _clock(at: str) -> str:
@@ -146,10 +156,6 @@ def _problem(kind: str, fault: Fault, entries: Sequence[Entry]) -> Problem:
     if 0 < fault.row <= len(entries) and len(entries) > 2 and fault.file == "layers.csv":
         where = f"{entries[fault.row - 1].cells.get('place', '')}: "
     return Problem(name, where + sentence_of(fault))
-
-
-def _notices(written: Written) -> tuple[str, ...]:
-    return tuple(dict.fromkeys(sentence_of(one) for one in written.notices))
 
 
 def _key_of(about: About, keys: Sequence[tuple[Entry, str]]) -> str:

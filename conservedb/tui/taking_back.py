@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from sqlalchemy import Engine
-
 from conservedb.exchange.reading_cells import find_record
 from conservedb.recording.undoing import CannotUndo, take_back
 from conservedb.recording.withdrawing import CannotWithdraw, withdraw
@@ -11,7 +9,7 @@ from conservedb.store.connect import raw_of, writing
 from conservedb.store.log import Author, open_number
 from conservedb.tui.about import About
 from conservedb.tui.forms_of_records import subject_of
-from conservedb.tui.reading import Unanswered
+from conservedb.tui.reading import Engine, Unanswered
 
 
 def withdraw_record(

@@ -9,7 +9,7 @@ from conservedb.tui.screens.desk_form import DeskForm
 from conservedb.tui.screens.object import ObjectScreen
 from tests.tui.at_the_desk import at_desk
 from tests.tui.conftest import screen_text
-from tests.tui.forms import calm, form_of, row_of, typed
+from tests.tui.forms import calm, row_of, typed
 
 
 def rows(path: Path, sql: str) -> list[tuple[object, ...]]:
