@@ -21,6 +21,7 @@ from conservedb.records.treatments import treatment
 
 _PART_OF = {"interventions": "treatment", "plans": "treatment", "planned_steps": "plan"}
 """What a record is part of, where that is not its intervention."""
+GIVE_A_REASON = "give the reason for this change"
 _GIVEN = ("authorised", "ratified")
 
 
@@ -50,7 +51,7 @@ def lacking_reasons(
             owners[number] = _owner(connection, number)
         why = _of_entry(connection, BY_NAME[name], owners[number], cells)
         if why:
-            faults.append(Fault(f"{name}.csv", row, "", "", why, "give the reason for this change"))
+            faults.append(Fault(f"{name}.csv", row, "", "", why, GIVE_A_REASON))
     return faults
 
 

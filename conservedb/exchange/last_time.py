@@ -34,9 +34,15 @@ _OF_THAT_TIME = (
 )
 """What was so that time only, and is not taken over."""
 
+NO_STEP = ("examine", "sample", "remove earlier work")
+"""Kinds that have forms of their own."""
+
 
 def last_used(connection: Connection, number: str, kind: str, who: str) -> Step | None:
     """The step of a kind last recorded on an object: by this person, else by anybody.
+
+    Args:
+        kind: "" is any kind of step that lays or uses something.
 
     Raises:
         NoSuch: there is no such object.
@@ -44,7 +50,10 @@ def last_used(connection: Connection, number: str, kind: str, who: str) -> Step 
     owner = find_object(connection, number)
     of_kind = (
         select(intervention.c.id)
-        .where(intervention.c.object_id == owner.id, intervention.c.kind == kind)
+        .where(
+            intervention.c.object_id == owner.id,
+            intervention.c.kind == kind if kind else intervention.c.kind.not_in(NO_STEP),
+        )
         .order_by(intervention.c.id.desc())
         .limit(1)
     )

@@ -1,4 +1,4 @@
-"""The terminal interface: reads a database and shows what lies where, on any day."""
+"""The terminal interface: shows what lies where, on any day, and records what is done."""
 
 from __future__ import annotations
 
@@ -16,9 +16,11 @@ def run(path: Path) -> int:
         print(trouble, file=sys.stderr)
         return 3
     from conservedb.tui.app import ConservedbApp
+    from conservedb.tui.database_recorder import DatabaseRecorder
     from conservedb.tui.reading import Database
 
-    app = ConservedbApp(Database(path))
+    database = Database(path)
+    app = ConservedbApp(database, DatabaseRecorder(database))
     app.run()
     return app.return_code or 0
 

@@ -6,61 +6,18 @@ these screens, or of the app where it works on every screen.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from itertools import accumulate
 
 from textual.binding import Binding, BindingType
 
+from conservedb.tui.action import FORM, Action, Motion
+from conservedb.tui.actions_recording import RECORDING
+
 WIDEST = 79  # cells of the key line, for the narrowest terminal
 SCREENS = ("start", "object", "material", "removal", "treatment")
-FORM = "form"
 
 
-@dataclass(frozen=True, slots=True)
-class Action:
-    """Something a person can do.
-
-    Attributes:
-        name: the method is `action_<name>`.
-        keys: names of keys as Textual calls them; the first is the one shown.
-        shown: the key as it is written on the screen.
-        label: one or two words for the key line.
-        title: a short title for the palette.
-        help: one sentence.
-        where: the screens that have it; none where it is the app's and works on every screen.
-        rank: place in the key line, lowest first; 0 keeps it out.
-    """
-
-    name: str
-    keys: tuple[str, ...]
-    shown: str
-    label: str
-    title: str
-    help: str
-    where: tuple[str, ...] = ()
-    rank: int = 0
-
-    @property
-    def others(self) -> tuple[str, ...]:
-        """Further keys, as they are written on the screen."""
-        written = {"question_mark": "?"}
-        return tuple(written.get(key, key) for key in self.keys[1:])
-
-    @property
-    def target(self) -> str:
-        """The action as Textual runs it from a screen."""
-        return self.name if self.where else f"app.{self.name}"
-
-
-@dataclass(frozen=True, slots=True)
-class Motion:
-    """Keys that move within a list or a line, listed in the help."""
-
-    shown: str
-    help: str
-
-
-ACTIONS = (
+_READING = (
     Action(
         "help",
         ("f1", "question_mark"),
@@ -88,7 +45,6 @@ ACTIONS = (
         "Step to the event before",
         "Go back to the day of the event before, in the history of what is selected.",
         ("object",),
-        3,
     ),
     Action(
         "later",
@@ -98,7 +54,6 @@ ACTIONS = (
         "Step to the next event",
         "Go on to the day of the next event in the history of what is selected.",
         ("object",),
-        4,
     ),
     Action(
         "day",
@@ -108,7 +63,7 @@ ACTIONS = (
         "Go to a day",
         "Type any date, in words or EDTF: 14 June 1950, May 1934, 193X. All panels show that day.",
         ("object",),
-        5,
+        9,
     ),
     Action(
         "today",
@@ -265,47 +220,6 @@ ACTIONS = (
         SCREENS,
     ),
     Action(
-        "save",
-        ("ctrl+s",),
-        "Ctrl+S",
-        "save",
-        "Save the form",
-        "Save all of the form, or nothing. Enter in the last field does the same.",
-        (FORM,),
-        2,
-    ),
-    Action(
-        "look_up",
-        ("f2",),
-        "F2",
-        "list",
-        "Look up what is on record",
-        "List what is on record for the letters in the field, however few. From the third letter"
-        " the list comes by itself.",
-        (FORM,),
-        3,
-    ),
-    Action(
-        "add",
-        ("ctrl+n",),
-        "Ctrl+N",
-        "add",
-        "Add what is not on record",
-        "Open the form that adds what the field does not find; then go on here.",
-        (FORM,),
-        4,
-    ),
-    Action(
-        "afresh",
-        ("ctrl+d",),
-        "Ctrl+D",
-        "afresh",
-        "Throw the draft away",
-        "Empty the form of what was typed and start afresh. Ctrl+D once more brings it back.",
-        (FORM,),
-        5,
-    ),
-    Action(
         "command_palette",
         ("ctrl+p",),
         "Ctrl+P",
@@ -325,6 +239,8 @@ ACTIONS = (
         rank=9,
     ),
 )
+
+ACTIONS = (*_READING, *RECORDING)
 
 MOTIONS = (
     Motion("Tab, Shift+Tab", "go to the next panel, or the one before"),

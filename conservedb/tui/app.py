@@ -10,7 +10,8 @@ from typing import TYPE_CHECKING
 from rich.text import Text
 from textual.screen import Screen
 
-from conservedb.tui.actions import FORM, SCREENS, bindings
+from conservedb.tui.action import FORM
+from conservedb.tui.actions import SCREENS, bindings
 from conservedb.tui.in_order import InOrder
 from conservedb.tui.screens.start import StartScreen
 from conservedb.tui.theme import IN_ANSI, NAME, OWN, THEME
@@ -18,6 +19,7 @@ from conservedb.tui.theme import IN_ANSI, NAME, OWN, THEME
 if TYPE_CHECKING:
     from textual.command import Provider
 
+    from conservedb.tui.desk import Desk
     from conservedb.tui.reading import Reading
 
 
@@ -28,15 +30,15 @@ def _palette() -> type[Provider]:
 
 
 class ConservedbApp(InOrder):
-    """Reads one database."""
+    """Reads one database, and records into it where there is a desk."""
 
     TITLE = "conservedb"
     CSS_PATH = "screens/start.tcss"
     BINDINGS = bindings()
     COMMANDS = {_palette}  # noqa: RUF012
 
-    def __init__(self, reading: Reading) -> None:
-        self.reading = reading
+    def __init__(self, reading: Reading, desk: Desk | None = None) -> None:
+        self.reading, self.desk = reading, desk
         super().__init__()
         self.register_theme(THEME)
         if "TEXTUAL_THEME" not in os.environ:

@@ -21,20 +21,8 @@ Answer = TypeVar("Answer")
 ANSWERED = "answered"
 
 
-class Typed(Asking[ScreenResultType]):
-    """A screen that is given its keys and pastes in order, once it is `ready`."""
-
-    ready = False
-    awaited = False
-
-    async def take(self, event: Key | Paste) -> None:
-        """Obey one key or paste."""
-        raise NotImplementedError
-
-    def begin(self) -> None:
-        """The screen is complete: what was typed ahead may come."""
-        self.ready = True
-        keep_order(self).release("")
+class Holding(Asking[ScreenResultType]):
+    """A screen that can make keys wait until something has come or is closed."""
 
     def hold(self, why: str) -> None:
         """What is typed from now on waits until `release` with the same word."""
@@ -61,6 +49,22 @@ class Typed(Asking[ScreenResultType]):
 
         screen.awaited = True
         self.app.push_screen(screen, use)
+
+
+class Typed(Holding[ScreenResultType]):
+    """A screen that is given its keys and pastes in order, once it is `ready`."""
+
+    ready = False
+    awaited = False
+
+    async def take(self, event: Key | Paste) -> None:
+        """Obey one key or paste."""
+        raise NotImplementedError
+
+    def begin(self) -> None:
+        """The screen is complete: what was typed ahead may come."""
+        self.ready = True
+        keep_order(self).release("")
 
     def answer(self, result: ScreenResultType) -> None:
         """Close this screen with an answer, and whatever was opened over it."""

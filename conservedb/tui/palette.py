@@ -7,7 +7,8 @@ from functools import partial
 
 from textual.command import DiscoveryHit, Hit, Hits, Provider
 
-from conservedb.tui.actions import Action, actions_of
+from conservedb.tui.action import Action
+from conservedb.tui.actions import actions_of
 from conservedb.tui.app import where
 
 

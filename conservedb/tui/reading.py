@@ -9,7 +9,7 @@ import sqlite3
 from collections.abc import Callable
 from pathlib import Path
 from threading import Lock
-from typing import TYPE_CHECKING, Any, Protocol, TypeVar
+from typing import TYPE_CHECKING, Any, Protocol, TypeAlias, TypeVar
 
 if TYPE_CHECKING:
     from conservedb.questions.answers import (
@@ -26,6 +26,9 @@ if TYPE_CHECKING:
 
 
 Answer = TypeVar("Answer")
+Connection: TypeAlias = Any
+Engine: TypeAlias = Any
+"""Of the library of the store, which no screen knows."""
 
 
 class Unanswered(Exception):
@@ -80,7 +83,7 @@ class Database:
 
     def __init__(self, path: Path) -> None:
         self.path = path
-        self._engine: Any = None
+        self._engine: Engine = None
         self._remarks: tuple[str, ...] = ()
         self._opening = Lock()
 
@@ -98,78 +101,90 @@ class Database:
         from conservedb.questions.start import start
         from conservedb.store.opening import today
 
-        return self._ask(lambda connection: start(connection, today(connection)))
+        return self.ask(lambda connection: start(connection, today(connection)))
 
     def find(self, text: str) -> tuple[Hit, ...]:
         """See `Reading`."""
         from conservedb.questions.find import find
 
-        return self._ask(lambda connection: find(connection, text, self.MOST_HITS))
+        return self.ask(lambda connection: find(connection, text, self.MOST_HITS))
 
     def as_of(self, text: str) -> AsOf:
         """See `Reading`."""
         from conservedb.questions.asof import as_of
         from conservedb.store.opening import today
 
-        return self._ask(lambda connection: as_of(text, today(connection)))
+        return self.ask(lambda connection: as_of(text, today(connection)))
 
     def object(self, number: str, on: AsOf) -> ObjectAnswer:
         """See `Reading`."""
         from conservedb.questions.objects import object_on
 
-        return self._ask(lambda connection: object_on(connection, number, on))
+        return self.ask(lambda connection: object_on(connection, number, on))
 
     def place(self, number: str, mark: str, on: AsOf) -> PlaceAnswer:
         """See `Reading`."""
         from conservedb.questions.place import place
 
-        return self._ask(lambda connection: place(connection, number, mark, on))
+        return self.ask(lambda connection: place(connection, number, mark, on))
 
     def history(self, number: str, mark: str) -> HistoryAnswer:
         """See `Reading`."""
         from conservedb.questions.history import history
 
-        return self._ask(lambda connection: history(connection, number, mark))
+        return self.ask(lambda connection: history(connection, number, mark))
 
     def material(self, word: str, on: AsOf) -> MaterialAnswer:
         """See `Reading`."""
         from conservedb.questions.material import material_answer
 
-        return self._ask(lambda connection: material_answer(connection, word, on))
+        return self.ask(lambda connection: material_answer(connection, word, on))
 
     def removal(self, number: str, mark: str, layer: str, on: AsOf, band: str) -> RemovalAnswer:
         """See `Reading`."""
         from conservedb.questions.removal import removal
 
-        return self._ask(lambda connection: removal(connection, number, mark, layer, on, band))
+        return self.ask(lambda connection: removal(connection, number, mark, layer, on, band))
 
     def treatments(self, number: str) -> TreatmentsAnswer:
         """See `Reading`."""
         from conservedb.questions.treatment import treatments
 
-        return self._ask(lambda connection: treatments(connection, number))
+        return self.ask(lambda connection: treatments(connection, number))
 
     def treatment(self, number: str, ref: str) -> TreatmentAnswer:
         """See `Reading`."""
         from conservedb.questions.treatment import treatment
         from conservedb.store.opening import today
 
-        return self._ask(lambda connection: treatment(connection, number, ref, today(connection)))
+        return self.ask(lambda connection: treatment(connection, number, ref, today(connection)))
 
-    def _ask(self, question: Callable[[Any], Answer]) -> Answer:
+    def ask(self, question: Callable[[Connection], Answer]) -> Answer:
         """Put a question to one unchanging state of the file.
+
+        Raises:
+            Unanswered: the file cannot be used, or there is no such thing in it.
+        """
+        from conservedb.store.connect import reading
+
+        def put() -> Answer:
+            with reading(self.engine()) as connection:
+                return question(connection)
+
+        return self.answered(put)
+
+    def answered(self, work: Callable[[], Answer]) -> Answer:
+        """Do something with the file; what cannot be is said in a sentence.
 
         Raises:
             Unanswered: the file cannot be used, or there is no such thing in it.
         """
         from conservedb.dates import DateError
         from conservedb.questions.answers import NoSuch
-        from conservedb.store.connect import reading
         from conservedb.store.problems import DatabaseProblem
 
         try:
-            with reading(self._open()) as connection:
-                return question(connection)
+            return work()
         except (DatabaseProblem, NoSuch, DateError) as problem:
             raise Unanswered(str(problem)) from problem
         except Exception as problem:
@@ -180,7 +195,8 @@ class Database:
                 " now, press r to read again"
             ) from problem
 
-    def _open(self) -> Any:  # noqa: ANN401 (an engine; its library is the business of the store)
+    def engine(self) -> Engine:
+        """The file, opened when it is first asked for."""
         from conservedb.store.opening import open_database, surroundings
 
         with self._opening:

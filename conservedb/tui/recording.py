@@ -12,7 +12,7 @@ from typing import Protocol
 
 NOTHING: Mapping[str, str] = MappingProxyType({})
 PLAIN = ("text", "long", "date", "choice", "number", "whole")
-LISTS = ("places", "components", "people")
+LISTS = ("places", "components", "people", "layers", "planned steps")
 
 
 @dataclass(frozen=True, slots=True)
@@ -23,11 +23,13 @@ class Completion:
         text: what goes into the field: the key or name.
         label: what is shown.
         near: whether it is only a near miss.
+        exact: whether the letters are all of one of its names.
     """
 
     text: str
     label: str
     near: bool = False
+    exact: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -139,6 +141,7 @@ class Outcome:
         clashes: what somebody else changed meanwhile.
         judged: rules of the trade that the step breaks.
         notices: sentences worth knowing.
+        complete: why it is not saved without a reason: what it belongs to is complete.
         key: what other fields call the new record; the first field of the form if "".
     """
 
@@ -148,6 +151,7 @@ class Outcome:
     judged: tuple[Finding, ...] = ()
     notices: tuple[str, ...] = ()
     key: str = ""
+    complete: str = ""
 
 
 class Recorder(Protocol):

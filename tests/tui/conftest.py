@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import asyncio
 import contextlib
+import shutil
 from collections.abc import AsyncIterator, Callable
 from contextlib import asynccontextmanager
 from pathlib import Path
@@ -91,3 +92,25 @@ def same_screen(request: pytest.FixtureRequest) -> Callable[[Pilot[None], str], 
         assert text == path.read_text(encoding="utf-8"), f"{path.name} differs"
 
     return check
+
+
+@pytest.fixture(scope="session")
+def _demo(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The demonstration, opened once so that everything derived is there."""
+    from conservedb.demo.build import load
+    from conservedb.store.opening import open_database
+
+    path = tmp_path_factory.mktemp("demonstration") / "demo.db"
+    load(path)
+    engine, _ = open_database(path)
+    engine.dispose()
+    return path
+
+
+@pytest.fixture
+def demo(_demo: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    """A copy of the demonstration, with drafts of its own."""
+    monkeypatch.setenv("CONSERVEDB_STATE", str(tmp_path / "state"))
+    path = tmp_path / "demo.db"
+    shutil.copy(_demo, path)
+    return path

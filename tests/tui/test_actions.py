@@ -10,7 +10,8 @@ import pytest
 from textual.pilot import Pilot
 from textual.screen import Screen
 
-from conservedb.tui.actions import ACTIONS, FORM, Action, actions_of, key_line, motions_of
+from conservedb.tui.action import FORM, Action
+from conservedb.tui.actions import ACTIONS, actions_of, key_line, motions_of
 from conservedb.tui.app import ConservedbApp
 from conservedb.tui.palette import ActionProvider
 from conservedb.tui.screens.form import FormScreen

@@ -91,7 +91,7 @@ def test_a_locked_file_is_a_refusal(tmp_path: Path) -> None:
         patch.setattr(Event, "__enter__", lambda self: self, raising=False)
         patch.setattr(Event, "__exit__", lambda *_: None, raising=False)
         with pytest.raises(Unanswered, match=r"locked.*press r"):
-            database._ask(locked)
+            database.ask(locked)
 
 
 async def test_an_object_that_is_not_there() -> None:

@@ -12,7 +12,7 @@ from textual.widgets import Static
 
 from conservedb.tui.recording import Field
 from conservedb.tui.screens.rows import Rows
-from conservedb.tui.text import WARNING, joined, plain
+from conservedb.tui.text import WARNING, joined, plain, prose
 from conservedb.tui.widgets.form_row import label_width
 
 Block = tuple[Sequence[Content], tuple[Field, ...]]
@@ -71,10 +71,12 @@ class EntrySheet(Rows[Answers | None], ModalScreen[Answers | None]):
         refusal.update(plain(f"! {sentence}", WARNING))
 
 
-def reason_sheet(title: str) -> EntrySheet:
-    """Asks why a record is changed."""
+def reason_sheet(title: str, because: str = "") -> EntrySheet:
+    """Asks why a record is changed; `because` says why that is asked."""
     field = Field("reason", "why", required=True)
     words = [plain("The former wording stays on record; this word why is kept beside it.")]
+    if because:
+        words.insert(0, prose(f"{because}: a reason is needed"))
     return EntrySheet(f"Why is this changed?  {title}", [(words, (field,))], FOOT)
 
 

@@ -10,7 +10,8 @@ from textual.containers import VerticalScroll
 from textual.timer import Timer
 from textual.widgets import Static
 
-from conservedb.tui.actions import FORM, actions_of
+from conservedb.tui.action import FORM
+from conservedb.tui.actions import actions_of
 from conservedb.tui.drafts import Draft, Drafts, now
 from conservedb.tui.reading import Unanswered
 from conservedb.tui.recording import Form, Outcome, Recorder

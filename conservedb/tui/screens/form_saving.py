@@ -34,9 +34,7 @@ class SavingForm(FindingForm):
 
             self.open_over(WhoSheet(self.recorder), self._named)
         elif self.form.reason and not self._reason:
-            from conservedb.tui.screens.entry_sheet import reason_sheet
-
-            self.open_over(reason_sheet(self.form.title), self._give_reason)
+            self._ask_why("")
         else:
             self._send()
 
@@ -61,6 +59,11 @@ class SavingForm(FindingForm):
     def show_who(self) -> None:
         """The name of who records is shown always."""
         raise NotImplementedError
+
+    def _ask_why(self, because: str) -> None:
+        from conservedb.tui.screens.entry_sheet import reason_sheet
+
+        self.open_over(reason_sheet(self.form.title, because), self._give_reason)
 
     async def _give_reason(self, answers: Mapping[str, str] | None) -> None:
         if answers is not None:
@@ -90,6 +93,8 @@ class SavingForm(FindingForm):
         self.notice("; ".join(outcome.notices))
         if outcome.saved:
             self.done(outcome)
+        elif outcome.complete:
+            self._ask_why(outcome.complete)
         elif outcome.problems:
             self._show_problems(outcome.problems)
         elif outcome.clashes:

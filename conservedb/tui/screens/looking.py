@@ -10,7 +10,7 @@ from textual.widget import Widget
 from conservedb.dates import is_known
 from conservedb.questions.answers import AsOf, HistoryAnswer, ObjectAnswer, PlaceAnswer
 from conservedb.tui import details
-from conservedb.tui.asking import Asking
+from conservedb.tui.in_order import Holding
 from conservedb.tui.part_rows import Row, rows_of
 from conservedb.tui.widgets.aside import Aside
 from conservedb.tui.widgets.day_line import DayLine
@@ -27,7 +27,7 @@ if TYPE_CHECKING:
 TICKS = ("made", "intervention", "lost", "ended")
 
 
-class Looking(Asking[None]):
+class Looking(Holding[None]):
     """Looks at one object: answers for a day come together, so that no panel shows another day."""
 
     def __init__(self, reading: Reading, number: str, mark: str = "") -> None:

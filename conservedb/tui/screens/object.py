@@ -16,8 +16,8 @@ from conservedb.tui import details
 from conservedb.tui.actions import bindings
 from conservedb.tui.hits import no_screen
 from conservedb.tui.screens.find import FindSheet
-from conservedb.tui.screens.looking import Looking
 from conservedb.tui.screens.opening import screen_of
+from conservedb.tui.screens.recording_here import RecordingHere
 from conservedb.tui.screens.sheet import FactSheet, legend_sheet
 from conservedb.tui.text import plain
 from conservedb.tui.widgets.aside import Aside
@@ -38,7 +38,7 @@ SETTLE = 0.05  # seconds the cursor must rest before a location is asked for
 WIDE = 116  # cells from which history and details stand side by side
 
 
-class ObjectScreen(Looking):
+class ObjectScreen(RecordingHere):
     """Everything about one object on one day."""
 
     NAME = "object"
@@ -222,6 +222,10 @@ class ObjectScreen(Looking):
 
     def action_refresh(self) -> None:
         """Ask everything again."""
+        self.read_again()
+
+    def read_again(self) -> None:
+        """Ask everything again; the cursor stays."""
         self._histories.clear()
         self.look(self.on.edtf if self.on is not None and not self.is_today else "")
 
@@ -230,8 +234,9 @@ class ObjectScreen(Looking):
         self.app.push_screen(FindSheet(self.reading, self.number), self._found)
 
     def action_back(self) -> None:
-        """To the start."""
-        self.app.pop_screen()
+        """Take ticks away, else to the start."""
+        if not self.untick_all():
+            self.app.pop_screen()
 
     def _found(self, hit: Hit | None) -> None:
         if hit is None:

@@ -18,7 +18,8 @@ MOST = 7
 
 def is_exact(one: Completion, typed: str) -> bool:
     """Whether the letters are all of its name."""
-    return not one.near and typed.strip().casefold() in (one.text.casefold(), one.label.casefold())
+    names = (one.text.casefold(), one.label.casefold())
+    return one.exact or (not one.near and typed.strip().casefold() in names)
 
 
 class Found(Static):

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 
 from textual.binding import Binding
 from textual.content import Content
@@ -11,11 +11,12 @@ from textual.message import Message
 
 from conservedb.tui.part_items import TONES
 from conservedb.tui.part_rows import ROOT, Row
-from conservedb.tui.text import QUIET, STRONG, joined, plain, two_ends
+from conservedb.tui.text import ACCENT, QUIET, STRONG, joined, plain, two_ends
 from conservedb.tui.widgets.lines import Drawer, Item, Lines
 
 DEEPEST_INDENT = 6
 GUTTER = 2
+TICK = "✓"
 
 
 class Parts(Lines):
@@ -24,7 +25,6 @@ class Parts(Lines):
     BINDINGS = [  # noqa: RUF012
         Binding("right", "unfold", show=False),
         Binding("left", "fold", show=False),
-        Binding("space", "flip", show=False),
     ]
 
     class Picked(Message):
@@ -39,6 +39,28 @@ class Parts(Lines):
         self.rows: Sequence[Row] = ()
         self.unfolded: set[str] = {ROOT}
         self.picked = ""
+        self.ticked: dict[str, bool] = {}
+
+    @property
+    def ticked_places(self) -> tuple[str, ...]:
+        """Marks of the locations that are ticked, in the order in which they were."""
+        return tuple(mark for mark, is_place in self.ticked.items() if is_place)
+
+    @property
+    def ticked_parts(self) -> tuple[str, ...]:
+        """Marks of the parts that are ticked."""
+        return tuple(mark for mark, is_place in self.ticked.items() if not is_place)
+
+    def tick(self, rows: Iterable[Row]) -> None:
+        """Tick rows for what is recorded next."""
+        self.ticked |= {row.mark: row.is_place for row in rows if row.mark}
+        self.refresh()
+
+    def untick(self, marks: Iterable[str]) -> None:
+        """Take ticks away."""
+        for mark in tuple(marks):
+            self.ticked.pop(mark, None)
+        self.refresh()
 
     def show_rows(self, rows: Sequence[Row], key: str | None = None) -> None:
         """Show another tree; what was unfolded and selected stays so where it still is there."""
@@ -85,7 +107,7 @@ class Parts(Lines):
         elif (above := self._above(row.key)) is not None:
             self.go_to(above)
 
-    def action_flip(self) -> None:
+    def flip(self) -> None:
         """Fold what is unfolded and the other way round."""
         row = self.row
         if row is not None and row.inside:
@@ -100,7 +122,7 @@ class Parts(Lines):
         if row is not None and line == self.cursor:
             sign = GUTTER + _indent(row)
             if sign <= event.x <= sign + 1:
-                self.action_flip()
+                self.flip()
 
     def fold_all(self) -> None:
         """Unfold everything, or fold everything to the parts at the top."""
@@ -162,7 +184,8 @@ class Parts(Lines):
             indent = " " * _indent(row)
             label = plain(row.label, QUIET if row.is_place else "")
             mark = plain(row.mark, STRONG)
-            left = joined((plain(f"{indent}{sign} ", QUIET), joined((mark, label), " ")))
+            tick = (plain(TICK, ACCENT),) if row.mark in self.ticked else ()
+            left = joined((plain(f"{indent}{sign} ", QUIET), joined((*tick, mark, label), " ")))
             if not row.right:
                 return (left.truncate(width, ellipsis=True),)
             return (two_ends(left, plain(row.right, TONES[row.tone]), width),)

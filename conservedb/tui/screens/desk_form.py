@@ -1,0 +1,63 @@
+"""A form of the desk: the kind of a step chosen anew fills the rest in anew."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from conservedb.tui.desk import Desk
+from conservedb.tui.drafts import Drafts
+from conservedb.tui.recording import Form, Outcome
+from conservedb.tui.screens.form import FormScreen
+from conservedb.tui.widgets.form_row import FieldRow
+
+_STAYS = ("kind", "date", "people", "places", "components")
+
+
+class DeskForm(FormScreen):
+    """A form on a database. `at_once` saves it as it was filled in, unless a draft is there."""
+
+    def __init__(
+        self, form: Form, desk: Desk, drafts: Drafts | None = None, *, at_once: bool = False
+    ) -> None:
+        super().__init__(form, desk, drafts)
+        self.desk, self._at_once = desk, at_once
+        self.values_saved: dict[str, str] = {}
+        self._filled = {field.name: field.value for field in form.fields}
+
+    def on_mount(self) -> None:
+        """Save at once what needs no look."""
+        super().on_mount()
+        if self._at_once and self._draft is None:
+            self.hold("at once")
+            self.call_after_refresh(self._save_at_once)
+
+    def changed(self, row: FieldRow) -> None:
+        """Another kind of step: what was filled in is that of the last step of this kind."""
+        super().changed(row)
+        if row.field.name == "kind" and self.form.kind == "step":
+            form, values = self.form, self.values()
+            self.hold("kind")
+            self.ask(
+                "kind",
+                lambda: self.desk.kind_chosen(form, values),
+                self._fill_anew,
+                lambda _: self.release("kind"),
+            )
+
+    def done(self, outcome: Outcome) -> None:
+        """Saved: what the fields held is known to whoever opened the form."""
+        self.values_saved = self.values()
+        super().done(outcome)
+
+    async def _save_at_once(self) -> None:
+        await self.action_save()
+        self.release("at once")
+
+    def _fill_anew(self, values: Mapping[str, str]) -> None:
+        """Only what nobody has typed over."""
+        for row in self.rows:
+            name = row.field.name
+            if name in values and name not in _STAYS and row.value == self._filled.get(name, ""):
+                row.value = self._filled[name] = values[name]
+                row.settled = row.value
+        self.release("kind")

@@ -1,0 +1,326 @@
+"""Recording from the object screen: on what is under the cursor, or on all that is ticked."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from typing import TYPE_CHECKING
+
+from conservedb.questions.answers import ComponentRow, HistoryRow, Layer, Residue, Warning_
+from conservedb.tui.about import KINDS, About
+from conservedb.tui.recording import Field, Form, Outcome
+from conservedb.tui.screens.looking import Looking
+from conservedb.tui.text import QUIET, joined, plain
+from conservedb.tui.widgets.history import History
+from conservedb.tui.widgets.parts import Parts
+from conservedb.tui.widgets.section import Section
+
+if TYPE_CHECKING:
+    from conservedb.tui.desk import Desk
+    from conservedb.tui.screens.desk_form import DeskForm
+
+NO_DESK = "nothing can be recorded here: no database file is open for writing"
+_OF_HISTORY = {
+    "intervention": "interventions",
+    "joint": "joint_events",
+    "ended": "removals",
+    "sighting": "sightings",
+    "layer": "layers",
+    "observation": "observations",
+    "reading": "readings",
+    "sample": "samples",
+    "spot test": "spot_tests",
+    "plan": "plans",
+    "authorisation": "authorisations",
+}
+"""Kind of an entry of a history -> the file of its record."""
+
+
+class RecordingHere(Looking):
+    """The part of the object screen that records."""
+
+    @property
+    def desk(self) -> Desk | None:
+        """Who records, if anybody can."""
+        desk: Desk | None = getattr(self.app, "desk", None)
+        return desk
+
+    def action_step(self) -> None:
+        """The form of a step."""
+        self._open_form("step")
+
+    def action_same(self) -> None:
+        """The last step once more, after one key."""
+        desk = self._desk_or_say()
+        about = self._about("step")
+        if desk is None:
+            return
+        if not about.places and not about.components:
+            self.tell("choose a location or a part first: the same is recorded there")
+            return
+        self._make(about, self._confirm)
+
+    def action_record(self) -> None:
+        """Everything else, by its letter."""
+        if self._desk_or_say() is not None:
+            from conservedb.tui.screens.menu import MenuSheet
+
+            def chosen(kind: str | None) -> None:
+                if kind is not None:
+                    self._open_form(kind)
+
+            listed = [one for one in KINDS if one.letter]
+            self.open_over(MenuSheet(f"Record {self._where_words()}", listed), chosen)
+
+    def action_tick(self) -> None:
+        """Tick or untick the row under the cursor."""
+        parts, row = self.query_one(Parts), self.row
+        if row is None or not row.mark:
+            self.tell("the whole object needs no tick; choose a location or part of it")
+        elif row.mark in parts.ticked:
+            parts.untick((row.mark,))
+        else:
+            parts.tick((row,))
+        self._show_ticked()
+
+    def action_tick_like(self) -> None:
+        """Tick every location like the one under the cursor."""
+        desk, row = self._desk_or_say(), self.row
+        if desk is None:
+            return
+        if row is None or not row.is_place:
+            self.tell("choose a location first: all like it are ticked then")
+            return
+        number, mark = self.number, row.mark
+        self.ask("tick", lambda: desk.like(number, mark), self._tick)
+
+    def action_tick_words(self) -> None:
+        """Tick every location that bears some words."""
+        desk = self._desk_or_say()
+        if desk is None:
+            return
+        from conservedb.tui.screens.entry_sheet import EntrySheet
+
+        words = plain("Ticks every location with all of these words in mark, name, kind, material.")
+        field = Field("words", "words", required=True)
+        number = self.number
+
+        def look(answers: Mapping[str, str] | None) -> None:
+            if answers is not None:
+                typed = answers["words"]
+                self.ask("tick", lambda: desk.where(number, typed), self._tick)
+
+        foot = "Enter ticks them, Esc goes back"
+        self.open_over(EntrySheet("Tick by words", [([words], (field,))], foot), look)
+
+    def action_amend(self) -> None:
+        """The form of the record under the cursor."""
+        about = self._record_here()
+        if about is not None and self._desk_or_say() is not None:
+            self._make(about, self._show_form)
+
+    def action_withdraw(self) -> None:
+        """Withdraw the record under the cursor."""
+        about, desk = self._record_here(), self._desk_or_say()
+        if about is None or desk is None:
+            return
+        from conservedb.tui.screens.entry_sheet import EntrySheet
+
+        what = f"{about.kind.removesuffix('s').replace('_', ' ')} {about.record}"
+        words = plain("It leaves every answer, and stays whole in the change log for ever.")
+        fields = (
+            Field("reason", "why", required=True),
+            Field("together", "with what came with it", "choice", "no", ("no", "yes")),
+        )
+
+        def go_on(answers: Mapping[str, str] | None) -> None:
+            if answers is not None:
+                reason, together = answers["reason"], answers["together"] == "yes"
+                self._do(lambda: desk.withdraw(about, reason, together=together))
+
+        foot = "Enter in the last line withdraws it, Esc goes back"
+        self.open_over(EntrySheet(f"Withdraw {what}?", [([words], fields)], foot), go_on)
+
+    def action_undo(self) -> None:
+        """Take my last change back."""
+        desk = self._desk_or_say()
+        if desk is not None:
+            self._do(lambda: desk.take_back(undone=False))
+
+    def action_redo(self) -> None:
+        """Put in force again what I took back."""
+        desk = self._desk_or_say()
+        if desk is not None:
+            self._do(lambda: desk.take_back(undone=True))
+
+    def untick_all(self) -> bool:
+        """Take all ticks away; whether there were any."""
+        parts = self.query_one(Parts)
+        ticked = bool(parts.ticked)
+        parts.untick(parts.ticked)
+        self._show_ticked()
+        return ticked
+
+    # What is meant
+
+    def _about(self, kind: str) -> About:
+        """What is ticked; else what is under the cursor."""
+        assert self.desk is not None
+        parts, row, section = self.query_one(Parts), self.row, self.query_one(Section)
+        places, components = parts.ticked_places, parts.ticked_parts
+        if not parts.ticked and row is not None and row.mark:
+            places, components = ((row.mark,), ()) if row.is_place else ((), (row.mark,))
+        band = section.band
+        layers = (band.ref,) if isinstance(band, Layer) and section.has_focus else ()
+        return About(
+            self.desk.database,
+            kind,
+            self.number,
+            places=places,
+            components=components,
+            layers=layers,
+        )
+
+    def _record_here(self) -> About | None:
+        """The record under the cursor, to be amended or withdrawn."""
+        desk = self._desk_or_say()
+        if desk is None:
+            return None
+        kind, key = self._kind_and_key()
+        if not key:
+            self.tell("no record is under the cursor that could be amended here")
+            return None
+        return About(desk.database, kind, self.number, key)
+
+    def _kind_and_key(self) -> tuple[str, str]:
+        history, row = self.query_one(History), self.row
+        entry = history.row_of(history.current.key) if history.current else None
+        if history.has_focus and isinstance(entry, HistoryRow):
+            return _OF_HISTORY.get(entry.kind, ""), entry.ref
+        if self.query_one(Section).has_focus:
+            match self._record():
+                case Layer() as layer:
+                    return "layers", layer.ref
+                case Residue() as residue:
+                    return "layers", residue.ref
+                case Warning_() as warning:
+                    return "warnings", warning.ref
+                case ComponentRow() as part:
+                    return "components", part.mark
+        if row is None or not row.mark:
+            return "objects", self.number
+        return ("places" if row.is_place else "components"), row.mark
+
+    def _where_words(self) -> str:
+        about = self._about("step")
+        marks = (*about.places, *about.components)
+        if len(marks) > 1:
+            return f"over {len(marks)} ticked"
+        return f"at {marks[0]}" if marks else f"on {self.number}"
+
+    # Doing it
+
+    def _desk_or_say(self) -> Desk | None:
+        if self.desk is None:
+            self.tell(NO_DESK)
+        return self.desk
+
+    def _open_form(self, kind: str) -> None:
+        if self._desk_or_say() is not None:
+            self._make(self._about(kind), self._show_form)
+
+    def _make(self, about: About, then: Callable[[Form], None]) -> None:
+        """Have a form made; keys wait for it."""
+        desk = self.desk
+        assert desk is not None
+        self.hold("form")
+
+        def refused(sentence: str) -> None:
+            self.tell(sentence)
+            self.release("form")
+
+        def made(form: Form) -> None:
+            then(form)
+            self.release("form")
+
+        self.ask("form", lambda: desk.form(about), made, refused)
+
+    def _show_form(self, form: Form, *, at_once: bool = False) -> None:
+        desk = self.desk
+        assert desk is not None
+        from conservedb.tui.screens.desk_form import DeskForm
+
+        screen = DeskForm(form, desk, at_once=at_once)
+        self.open_over(screen, lambda outcome: self._recorded(screen, outcome))
+
+    def _confirm(self, form: Form) -> None:
+        from conservedb.tui.screens.confirm import ConfirmSheet
+
+        values = {field.name: field.value for field in form.fields}
+        if not values.get("kind"):
+            self.tell("no step is on record for this object that could be done again: s opens one")
+            return
+        named = ("material", "concentration", "carrier", "agent", "batch", "technique")
+        said = [values[name] for name in named if values.get(name)]
+        where = form.subtitle.partition("  ")[0]
+        lines = (
+            plain(f"{values['kind']}: {', '.join(said) or 'no material'}"),
+            joined((plain(where), plain(f"{values['date']}, {values['people']}", QUIET)), "  "),
+        )
+
+        def go_on(agreed: bool | None) -> None:
+            if agreed:
+                self._show_form(form, at_once=True)
+
+        self.open_over(ConfirmSheet("The same as last time", lines), go_on)
+
+    def _recorded(self, screen: DeskForm, outcome: Outcome | None) -> None:
+        """Saved: read again, say what, and open the form that follows."""
+        if outcome is None:
+            return
+        self.untick_all()
+        self.read_again()
+        self.tell("; ".join((outcome.saved, *outcome.notices)))
+        desk, form, values = screen.desk, screen.form, screen.values_saved
+        self.hold("next")
+
+        def opened(following: Form | None) -> None:
+            if following is not None:
+                self._show_form(following)
+            self.release("next")
+
+        def refused(sentence: str) -> None:
+            self.tell(sentence)
+            self.release("next")
+
+        self.ask("next", lambda: desk.next_form(form, values, outcome), opened, refused)
+
+    def _do(self, work: Callable[[], str]) -> None:
+        """Something that writes, and then a sentence what came of it."""
+        self.hold("do")
+
+        def done(sentence: str) -> None:
+            self.read_again()
+            self.tell(sentence)
+            self.release("do")
+
+        def refused(sentence: str) -> None:
+            self.tell(sentence)
+            self.release("do")
+
+        self.ask("do", work, done, refused)
+
+    def read_again(self) -> None:
+        """Ask everything again; the cursor stays."""
+        raise NotImplementedError
+
+    def _tick(self, marks: tuple[str, ...]) -> None:
+        parts = self.query_one(Parts)
+        wanted = set(marks)
+        parts.tick(row for row in parts.rows if row.is_place and row.mark in wanted)
+        self._show_ticked()
+        self.tell(f"{len(marks)} found and ticked; Esc takes ticks away" if marks else "none found")
+
+    def _show_ticked(self) -> None:
+        ticked = len(self.query_one(Parts).ticked)
+        title = f" Parts and locations, {ticked} ticked " if ticked else " Parts and locations "
+        self.query_one("#tree").border_title = plain(title)
