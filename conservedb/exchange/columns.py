@@ -26,9 +26,6 @@ class Keys(Protocol):
     object_id: int
     row: dict[str, str]
 
-    def load_object(self, object_id: int) -> None:
-        """Make the records that the database holds for an object known, once."""
-
     def find(self, subject: str, text: str) -> int:
         """The id of a record named in a cell; CellProblem where there is none."""
 

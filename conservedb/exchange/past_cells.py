@@ -16,8 +16,8 @@ from conservedb.exchange.keys import KeyBook
 from conservedb.exchange.lists import ListColumn
 from conservedb.exchange.reading_cells import find_record, subject_named
 from conservedb.questions.answers import NoSuch
-from conservedb.recording.past import Change, changes_of
 from conservedb.store.log_rows import parse
+from conservedb.store.past import Change, changes_of
 
 WITHDRAWN = "(withdrawn since)"
 """Stands for what a record named then and is no longer there."""

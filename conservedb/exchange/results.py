@@ -10,7 +10,7 @@ from sqlalchemy import Connection
 from conservedb.exchange.judging import JudgedWritten
 from conservedb.exchange.reading_cells import find_record
 from conservedb.exchange.subjects import BY_NAME
-from conservedb.recording.past import last_change
+from conservedb.store.past import last_change
 
 
 @dataclass(frozen=True, slots=True)
