@@ -94,13 +94,13 @@ def _ranked(candidates: Iterable[_Candidate], typed: str) -> tuple[Known, ...]:
             _known(everything[order], name, exact=bool(wanted) and rank == 0)
             for rank, order, name in sorted(found)[:MOST]
         )
-    by_name = {fold(name): one for one in everything[:_COMPARED] for name in one.names}
+    by_name = {fold(name): (one, name) for one in everything[:_COMPARED] for name in one.names}
     close = difflib.get_close_matches(wanted, by_name, 5, _LIKE_ENOUGH)
-    near = dict.fromkeys(by_name[name] for name in close)
-    return tuple(Known(one.text, one.label, near=True) for one in near)
+    near = {one.text: _known(one, name) for one, name in map(by_name.__getitem__, close[::-1])}
+    return tuple(one._replace(near=True) for one in reversed(near.values()))
 
 
-def _known(one: _Candidate, name: str, *, exact: bool) -> Known:
+def _known(one: _Candidate, name: str, *, exact: bool = False) -> Known:
     """A name that was found by another one than those shown tells that one too."""
     label = one.label if name in one.label else f"{one.label} ({name})"
     return Known(one.text, label, exact=exact)

@@ -84,6 +84,15 @@ RECORDING = (
         ("object",),
     ),
     Action(
+        "told",
+        ("h",),
+        "h",
+        "what was said",
+        "What the last save said",
+        "Everything to know that came with it: rules, leave, words not understood.",
+        ("object",),
+    ),
+    Action(
         "undo",
         ("ctrl+z",),
         "Ctrl+Z",

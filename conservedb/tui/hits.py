@@ -96,7 +96,7 @@ def _drawer(hit: Hit) -> Drawer:
     def draw(width: int) -> tuple[Content]:
         number = plain(hit.object, STRONG if not hit.mark else "")
         left = [_column(number, NUMBER_WIDTH)] if hit.object else []
-        if hit.mark:
+        if hit.mark and hit.object:
             left.append(_column(plain(hit.mark, STRONG), MARK_WIDTH))
         left.append(plain(hit.label, "" if hit.object else STRONG))
         line = joined(left, " ")

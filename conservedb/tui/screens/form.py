@@ -49,7 +49,7 @@ class FormScreen(SavingForm):
 
     def compose(self) -> ComposeResult:
         """What is recorded and by whom, a word about the draft, the fields, the keys."""
-        yield Title(self.form.title)
+        yield Title(self.form.title, signed=False)
         yield Static(id="form-notice")
         with VerticalScroll(id="form-rows", can_focus=False):
             yield from self.rows_of(self.form.fields, label_width(self.form.fields))

@@ -9,6 +9,7 @@ from conservedb.questions.answers import ComponentRow, HistoryRow, Layer, Residu
 from conservedb.tui.about import KINDS, About
 from conservedb.tui.recording import Field, Form, Outcome
 from conservedb.tui.screens.looking import Looking
+from conservedb.tui.screens.sheet import FactSheet
 from conservedb.tui.text import QUIET, joined, plain
 from conservedb.tui.widgets.history import History
 from conservedb.tui.widgets.parts import Parts
@@ -37,6 +38,8 @@ _OF_HISTORY = {
 
 class RecordingHere(Looking):
     """The part of the object screen that records."""
+
+    _said: Outcome | None = None
 
     @property
     def desk(self) -> Desk | None:
@@ -139,6 +142,14 @@ class RecordingHere(Looking):
 
         foot = "Enter in the last line withdraws it, Esc goes back"
         self.open_over(EntrySheet(f"Withdraw {what}?", [([words], fields)], foot), go_on)
+
+    def action_told(self) -> None:
+        """All that came with what was saved last."""
+        if self._said is None:
+            self.tell("nothing was saved from here yet")
+            return
+        blocks = [[("saved", self._said.saved)], [("to know", one) for one in self._said.notices]]
+        self.app.push_screen(FactSheet("What the last save said", blocks))
 
     def action_undo(self) -> None:
         """Take my last change back."""
@@ -279,7 +290,9 @@ class RecordingHere(Looking):
             return
         self.untick_all()
         self.read_again()
-        self.tell("; ".join((outcome.saved, *outcome.notices)))
+        self._said = outcome
+        more = f"; {len(outcome.notices)} to know: h" if outcome.notices else ""
+        self.tell(f"{outcome.saved}{more}")
         desk, form, values = screen.desk, screen.form, screen.values_saved
         self.hold("next")
 

@@ -8,21 +8,26 @@ from textual import on
 from textual.app import ComposeResult
 from textual.widgets import Static
 
+from conservedb.tui.about import About, about_of
 from conservedb.tui.actions import bindings
-from conservedb.tui.asking import Asking
+from conservedb.tui.drafts_here import DRAFT, draft_group
 from conservedb.tui.hits import no_screen, start_groups
+from conservedb.tui.in_order import Holding
 from conservedb.tui.text import QUIET, STRONG, joined, plain, styled, two_ends
 from conservedb.tui.widgets.find_panel import FindPanel
 from conservedb.tui.widgets.key_line import KeyLine
+from conservedb.tui.you import you
 
 if TYPE_CHECKING:
     from conservedb.questions.answers import StartAnswer
+    from conservedb.tui.desk import Desk
     from conservedb.tui.reading import Reading
+    from conservedb.tui.recording import Form, Outcome
 
 WIDEST = 112  # as in the style sheet
 
 
-class StartScreen(Asking[None]):
+class StartScreen(Holding[None]):
     """Painted before the database is opened; filled when the answers come."""
 
     NAME = "start"
@@ -33,6 +38,7 @@ class StartScreen(Asking[None]):
         super().__init__()
         self.reading = reading
         self._counts = ""
+        self._answer: StartAnswer | None = None
 
     def compose(self) -> ComposeResult:
         """Name of the program and file, a sentence if something is wrong, the find line."""
@@ -65,6 +71,20 @@ class StartScreen(Asking[None]):
             self.tell("this is the start; Ctrl+Q leaves the program")
         panel.clear()
 
+    def action_new_object(self) -> None:
+        """The form for an object."""
+        desk = self._desk()
+        if desk is None:
+            self.tell("nothing can be recorded here: no database file is open for writing")
+            return
+        self._open_form(desk, About(desk.database, "object"))
+
+    def on_screen_resume(self) -> None:
+        """Back from elsewhere: drafts may have come or gone, and a name may be known."""
+        if self._answer is not None:
+            self._show_masthead()
+            self._list()
+
     def refuse(self, sentence: str) -> None:
         """Show why there is no answer, where the eye is."""
         self._notice(sentence)
@@ -75,6 +95,11 @@ class StartScreen(Asking[None]):
 
     @on(FindPanel.Opened)
     def _open(self, event: FindPanel.Opened) -> None:
+        desk = self._desk()
+        about = about_of(event.hit.mark) if event.hit.kind == DRAFT else None
+        if about is not None and desk is not None:
+            self._open_form(desk, about)
+            return
         from conservedb.tui.screens.opening import screen_of
 
         screen = screen_of(self.reading, event.hit)
@@ -87,7 +112,45 @@ class StartScreen(Asking[None]):
         self._counts = ", ".join(f"{number} {what}" for what, number in answer.counts.items())
         self._notice("; ".join(self.reading.remarks()))
         self._show_masthead()
-        self.query_one(FindPanel).show_before(start_groups(answer))
+        self._answer = answer
+        self._list()
+
+    def _list(self) -> None:
+        assert self._answer is not None
+        desk = self._desk()
+        drafts = draft_group(desk.database) if desk is not None else ()
+        self.query_one(FindPanel).show_before([*drafts, *start_groups(self._answer)])
+
+    def _desk(self) -> Desk | None:
+        desk: Desk | None = getattr(self.app, "desk", None)
+        return desk
+
+    def _open_form(self, desk: Desk, about: About) -> None:
+        """Have a form made and open it; keys wait for it."""
+        from conservedb.tui.screens.desk_form import DeskForm
+
+        self.hold("form")
+
+        def refused(sentence: str) -> None:
+            self.tell(sentence)
+            self.release("form")
+
+        def made(form: Form) -> None:
+            self.open_over(DeskForm(form, desk), lambda outcome: self._recorded(about, outcome))
+            self.release("form")
+
+        self.ask("form", lambda: desk.form(about), made, refused)
+
+    def _recorded(self, about: About, outcome: Outcome | None) -> None:
+        """Saved: say so; a new object is opened."""
+        if outcome is None:
+            return
+        self.action_refresh()
+        self.tell(outcome.saved)
+        if about.kind == "object" and not about.record:
+            from conservedb.tui.screens.object import ObjectScreen
+
+            self.app.push_screen(ObjectScreen(self.reading, outcome.key))
 
     def _notice(self, sentence: str) -> None:
         notice = self.query_one("#notice", Static)
@@ -96,6 +159,7 @@ class StartScreen(Asking[None]):
 
     def _show_masthead(self) -> None:
         left = joined((styled("conservedb", STRONG), plain(self.reading.name)), "  ")
+        left = joined((left, you(self.app)), "   ")
         room = max(min(self.size.width - 4, WIDEST), 1)
         counts = plain(self._counts, QUIET).truncate(
             max(room - left.cell_length - 2, 0), ellipsis=True

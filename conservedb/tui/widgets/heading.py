@@ -9,6 +9,7 @@ from textual.widget import Widget
 from conservedb.questions.answers import AsOf, ObjectAnswer
 from conservedb.tui import wording
 from conservedb.tui.text import ACCENT, QUIET, STRONG, WARNING, joined, plain, styled, two_ends
+from conservedb.tui.you import with_you
 
 
 class Heading(Widget):
@@ -34,10 +35,11 @@ class Heading(Widget):
         width = self.size.width
         if self.answer is None:
             return joined((plain(self.number, STRONG), styled("reading ...", QUIET)), "  ")
+        day = day_sign(self.answer.on, is_today=self.is_today)
         title = joined((plain(self.answer.number, STRONG), plain(self.answer.title, STRONG)), "  ")
         return Content("\n").join(
             (
-                two_ends(title, day_sign(self.answer.on, is_today=self.is_today), width),
+                two_ends(title, with_you(self.app, day), width),
                 self._second(),
             )
         )
