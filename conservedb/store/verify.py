@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import sqlite3
 from collections.abc import Iterator
+from functools import cache
 from typing import NamedTuple
 
 from conservedb.store import derived
@@ -67,6 +68,7 @@ def _schema(raw: sqlite3.Connection) -> Iterator[Found]:
             yield Found("schema", f"{name} was rewritten")
 
 
+@cache
 def _as_made() -> dict[str, str]:
     """The schema of a new database, by kind and name."""
     from conservedb.store.upgrade import run_migrations
