@@ -15,14 +15,12 @@ from typing import NamedTuple
 from sqlalchemy import (
     Boolean,
     Connection,
-    Text,
     and_,
     bindparam,
     case,
     func,
     literal_column,
     select,
-    tuple_,
 )
 
 from conservedb.questions.answers import FieldChange, Reworded
@@ -60,6 +58,7 @@ _NO_LIST = literal_column(f"change.table_name NOT IN {tuple(_OWNER)!r}", Boolean
 _WANTED = func.json_each(bindparam("wanted")).table_valued("value").alias("wanted")
 _CHANGES = Question(
     select(
+        change.c.id,
         change.c.table_name,
         change.c.record_id,
         change.c.set_id,
@@ -69,15 +68,15 @@ _CHANGES = Question(
             else_=change.c.after,
         ).label("after"),
     )
-    .where(
-        tuple_(change.c.table_name, change.c.record_id).in_(
-            select(
-                func.json_extract(_WANTED.c.value, literal_column("'$[0]'"), type_=Text),
-                func.json_extract(_WANTED.c.value, literal_column("'$[1]'")),
-            )
-        )
+    # an outer join keeps its order: first what is wanted, then its changes by the index
+    .outerjoin_from(
+        _WANTED,
+        change,
+        and_(
+            change.c.table_name == func.json_extract(_WANTED.c.value, literal_column("'$[0]'")),
+            change.c.record_id == func.json_extract(_WANTED.c.value, literal_column("'$[1]'")),
+        ),
     )
-    .order_by(change.c.id)
 )
 _SETS = Question(
     select(
@@ -105,16 +104,15 @@ def rewordings(connection: Connection, wanted: Mapping[str, Collection[int]]) ->
     pairs = [
         (name, record)
         for table, records in wanted.items()
-        for record in records
+        for record in dict.fromkeys(records)
         for name in (table, *LISTS.get(table, ()))
     ]
     if not pairs:
         return {}
     by_set: dict[tuple[Key, int], list[_Change]] = defaultdict(list)
     came_or_went: set[tuple[Key, int]] = set()
-    for table, record, number, before, after in _CHANGES.tuples(
-        connection, wanted=json.dumps(pairs)
-    ):
+    rows = _CHANGES.tuples(connection, wanted=json.dumps(pairs))
+    for _, table, record, number, before, after in sorted(row for row in rows if row[0]):
         key = (_OWNER.get(table, table), record)
         if table not in _OWNER and (before is None or after is None):
             came_or_went.add((key, number))
