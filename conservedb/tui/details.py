@@ -14,12 +14,13 @@ from conservedb.questions.answers import (
     ObjectAnswer,
     PlaceAnswer,
     Residue,
+    Reworded,
     Rival,
     Side,
     Warning_,
     When,
 )
-from conservedb.questions.wording import hands
+from conservedb.questions.wording import hands, reworded
 from conservedb.tui import wording
 
 Fact = tuple[str, str]
@@ -68,6 +69,7 @@ def layer_facts(layer: Layer) -> Iterator[Fact]:
         if source != layer.laid.source:
             yield "source", wording.source_or_not(source)
     yield "note", layer.note
+    yield from _amended(layer.amended)
 
 
 def fixing_facts(fixing: Fixing) -> Iterator[Fact]:
@@ -105,6 +107,7 @@ def place_facts(answer: PlaceAnswer) -> Iterator[Fact]:
     yield "access", answer.access
     yield from rival_facts(answer.rivals)
     yield "note", answer.note
+    yield from _amended(answer.amended)
 
 
 def part_facts(part: ComponentRow) -> Iterator[Fact]:
@@ -155,6 +158,7 @@ def event_facts(row: HistoryRow) -> Iterator[Fact]:
     yield "source", wording.source_or_not(row.source)
     yield from rival_facts(row.rivals)
     yield "note", row.note
+    yield from _amended(row.amended)
 
 
 def residue_facts(residue: Residue) -> Iterator[Fact]:
@@ -194,6 +198,11 @@ def _where(layer: Layer) -> str:
 def _papers(deed: Deed) -> str:
     source = wording.source_words(deed.source) if deed.source else ""
     return "; ".join(one for one in (source, deed.note) if one)
+
+
+def _amended(found: Iterable[Reworded]) -> Iterator[Fact]:
+    for one in found:
+        yield "amended", reworded(one)
 
 
 def rival_facts(rivals: Iterable[Rival]) -> Iterator[Fact]:

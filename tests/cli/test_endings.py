@@ -52,7 +52,7 @@ def test_what_comes_nearest_is_offered(ask: Command) -> None:
         {"key": "epoxy", "name": "Epoxy adhesive"},
         {"key": "shellac", "name": "Shellac"},
     ]
-    assert "did you mean place?" in ask("plaace").err
+    assert "did you mean place" in ask("plaace").err
 
 
 def test_a_file_that_cannot_be_used(conservedb: Command, tmp_path: Path) -> None:
