@@ -86,7 +86,8 @@ _SETS = Question(
         func.coalesce(change_set.c.reason, literal_column("''")).label("reason"),
     ).where(change_set.c.id.in_(select(_WANTED.c.value)))
 )
-STATEMENTS = (_CHANGES, _SETS)
+_TAKING_BACK = Question(select(change_set.c.id).where(change_set.c.undoes_id.is_not(None)))
+STATEMENTS = (_CHANGES, _SETS, _TAKING_BACK)
 
 
 class _Change(NamedTuple):
@@ -119,7 +120,18 @@ def rewordings(connection: Connection, wanted: Mapping[str, Collection[int]]) ->
         else:
             by_set[key, number].append(_Change(table, before, after))
     amended = {one: changes for one, changes in by_set.items() if one not in came_or_went}
+    if amended:
+        silent = _silent(connection)
+        amended = {one: changes for one, changes in amended.items() if one[1] not in silent}
     return _told(connection, amended) if amended else {}
+
+
+def _silent(connection: Connection) -> set[int]:
+    """Change sets that were taken back, and those that only took back: nothing came of them."""
+    from conservedb.store.connect import raw_of
+    from conservedb.store.log import taken_back
+
+    return taken_back(raw_of(connection)) | {row.id for row in _TAKING_BACK.all(connection)}
 
 
 def _told(

@@ -178,6 +178,18 @@ def head(raw: sqlite3.Connection) -> Head | None:
     return Head(last.id, last.hash or "") if last else None
 
 
+def taken_back(raw: sqlite3.Connection) -> set[int]:
+    """The change sets that do not stand: one does unless one that stands takes it back."""
+    gone: set[int] = set()
+    for number, undoes in raw.execute(
+        "SELECT id, undoes_id FROM change_set WHERE undoes_id IS NOT NULL AND hash IS NOT NULL"
+        " ORDER BY id DESC"  # a later one decides about an earlier one
+    ):
+        if number not in gone:
+            gone.add(undoes)
+    return gone
+
+
 def span(raw: sqlite3.Connection, number: int) -> tuple[int, int]:
     """The changes of a set are those after the first number, up to the second."""
     (first,) = raw.execute(
