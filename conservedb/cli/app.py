@@ -24,6 +24,7 @@ COMMANDS = {
     "whatif": ("whatif", "Which joints may creep or soften at a temperature."),
     "uses": ("uses", "Where a material or class lies, lay or may lie."),
     "find": ("find", "Find anything by the start of its number, mark or name."),
+    "sheet": ("sheet", "Print a sheet for work at the bench, and type it back."),
     "withdraw": ("withdraw", "Take a record out of every answer; the log keeps it."),
     "merge": ("merge", "Make one of two people, materials or sources that are one."),
     "reidentify": ("reidentify", "Say that a layer is another material than was thought."),
