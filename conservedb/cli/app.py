@@ -27,6 +27,7 @@ COMMANDS = {
     "find": ("find", "Find anything by the start of its number, mark or name."),
     "record": ("record", "Record a step, a removal, or one of anything."),
     "amend": ("amend", "Change fields of a record, with the reason."),
+    "sheet": ("sheet", "Print a sheet for work at the bench, and type it back."),
     "withdraw": ("withdraw", "Take a record out of every answer; the log keeps it."),
     "merge": ("merge", "Make one of two people, materials or sources that are one."),
     "reidentify": ("reidentify", "Say that a layer is another material than was thought."),

@@ -19,13 +19,14 @@ from conservedb.exchange.entering import Entry, Refused, put
 from conservedb.exchange.faults import Fault
 from conservedb.exchange.reading_cells import cells_of, find_record, subject_named
 from conservedb.exchange.subject import Subject
+from conservedb.exchange.subjects_shared import MATERIAL_PARTS
 from conservedb.recording.references import pointers_to
 from conservedb.recording.settling import Impossible, settle_objects
 from conservedb.recording.withdrawing import withdraw
 from conservedb.records.every import metadata
 from conservedb.store.connect import raw_of, writing
 from conservedb.store.keys import fold
-from conservedb.store.labels import label
+from conservedb.store.labels import label, name_of
 from conservedb.store.log import Author, open_number
 from conservedb.store.logging_triggers import owner_field
 from conservedb.store.past import tables_of
@@ -237,14 +238,21 @@ def _meeting(
     connection: Connection, column: Column[object], others: tuple[str, ...], pair: _Pair
 ) -> list[str]:
     name = column.table.name
-    owner = owner_field(metadata.tables[name])
+    table = metadata.tables[name]
+    owner = owner_field(table)
     same = " AND ".join(f"a.{other} IS b.{other}" for other in others) or "1"
     rows = connection.exec_driver_sql(
         f"SELECT b.{owner} FROM {name} a JOIN {name} b ON {same}"
         f" WHERE a.{column.name} = ? AND b.{column.name} = ?",
         (pair.keep, pair.gone),
     ).all()
-    return [label(connection, name, row[0]) for row in rows]
+    if table is not MATERIAL_PARTS.table:
+        return [label(connection, name, row[0]) for row in rows]
+    recipes = [  # the part of a recipe has no name of its own
+        connection.exec_driver_sql(f"SELECT {others[0]} FROM {name} WHERE id = ?", row).scalar_one()
+        for row in rows
+    ]
+    return [f"a recipe with {name_of(connection, 'material', recipe)}" for recipe in recipes]
 
 
 def _drop_repeats(connection: Connection, pair: _Pair) -> None:

@@ -148,7 +148,10 @@ def test_both_in_one_recipe_is_refused_by_name(engine: Engine) -> None:
     )
     before = state(engine)
     told = said(merged(engine, "material", "wax1", "wax2").faults)
-    assert "stands beside wax1 in material part" in told and "only once" in told
+    assert (
+        "stands beside wax1 in a recipe with mix, where one may stand only once" in told
+        and "only once" in told
+    )
     told = said(merged(engine, "material", "mix", "wax2").faults)
     assert "cannot be merged into mix" in told
     assert state(engine) == before
