@@ -68,16 +68,22 @@ def replayed(raw: sqlite3.Connection, table: str) -> tuple[Counter[tuple[int, st
             else:
                 being[record, before] -= 1
         if after is not None:
-            being[record, after] += 1
+            being[record, after] = being.get((record, after), 0) + 1
     return +being, astray
 
 
 def differences(raw: sqlite3.Connection) -> Iterator[Difference]:
     """Every row that is not as the log last says."""
     for table in logged_tables():
-        logged, _ = replayed(raw, table.name)
-        found = Counter(current(raw, table))
-        yield from _paired(table.name, logged - found, found - logged)
+        yield from differing(raw, table, replayed(raw, table.name)[0])
+
+
+def differing(
+    raw: sqlite3.Connection, table: Table, logged: Counter[tuple[int, str]]
+) -> Iterator[Difference]:
+    """Every row of a table that is not as the log last says; `logged` is what it leaves there."""
+    found = Counter(current(raw, table))
+    yield from _paired(table.name, logged - found, found - logged)
 
 
 def _paired(
