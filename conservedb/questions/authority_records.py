@@ -338,3 +338,8 @@ def _decision(row: Row, steps: tuple[str, ...]) -> Decision:
         _end(row, _EXPIRES),
     )
     return Decision(row.treatment_id, row.intervention_id, made)
+
+
+def _capacity(recorded: str) -> str:
+    """Blank where the department's table says that a kind of step needs nobody's leave."""
+    return "" if recorded == NOBODY else recorded

@@ -25,6 +25,7 @@ PROGRAM = "conservedb"
 """Who stands in the log for what the program does by itself."""
 
 _SET = "id, who, at, kind, reason, program, undoes_id, changes, last_change, prev, hash"
+_ENCODED = json.JSONEncoder(ensure_ascii=False, separators=(",", ":")).encode
 
 
 @dataclass(frozen=True, slots=True)
@@ -150,12 +151,7 @@ def digest(raw: sqlite3.Connection, row: SetRow, first: int) -> str:
 
 
 def _line(values: tuple[Any, ...]) -> bytes:
-    return (
-        json.dumps(values, ensure_ascii=False, separators=(",", ":")).encode(
-            "utf-8", "surrogatepass"
-        )
-        + b"\n"
-    )
+    return _ENCODED(values).encode("utf-8", "surrogatepass") + b"\n"
 
 
 def _genesis(raw: sqlite3.Connection) -> str:
