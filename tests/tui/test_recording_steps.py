@@ -37,3 +37,10 @@ async def test_two_keys_record_the_same_as_last_time(demo: Path) -> None:
         assert isinstance(pilot.app.screen, ObjectScreen)
         assert "saved: I" in screen_text(pilot.app)
     assert rows(demo, LAST) == [("support", "2026-11-02", None, 1, "S07")]
+
+
+async def test_ticks(demo: Path) -> None:
+    async with at_desk(demo, "J14") as pilot:
+        await typed(pilot, "<space>", "<down>", "<space>")
+        print(screen_text(pilot.app))
+        assert pilot.app.screen.query_one("#parts").ticked == {"J14": True, "M07": True}
