@@ -152,7 +152,7 @@ class RecordingHere(Ticking):
         if desk is None:
             return None
         kind, key = self._kind_and_key()
-        if not key:
+        if not (kind and key):
             self.tell("no record is under the cursor that could be amended here")
             return None
         return About(desk.database, kind, self.number, key)
@@ -196,7 +196,7 @@ class RecordingHere(Ticking):
         self.hold("form")
 
         def refused(sentence: str) -> None:
-            self.tell(sentence)
+            self.say(sentence)
             self.release("form")
 
         def made(form: Form) -> None:
@@ -252,7 +252,7 @@ class RecordingHere(Ticking):
             self.release("next")
 
         def refused(sentence: str) -> None:
-            self.tell(sentence)
+            self.say(sentence)
             self.release("next")
 
         self.ask("next", lambda: desk.next_form(form, values, outcome), opened, refused)
@@ -263,11 +263,11 @@ class RecordingHere(Ticking):
 
         def done(sentence: str) -> None:
             self.read_again()
-            self.tell(sentence)
+            self.say(sentence)
             self.release("do")
 
         def refused(sentence: str) -> None:
-            self.tell(sentence)
+            self.say(sentence)
             self.release("do")
 
         self.ask("do", work, done, refused)

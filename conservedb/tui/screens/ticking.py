@@ -10,6 +10,7 @@ from textual.message import Message
 
 from conservedb.tui.recording import Field
 from conservedb.tui.screens.looking import Looking
+from conservedb.tui.screens.sheet import FactSheet
 from conservedb.tui.text import plain
 from conservedb.tui.widgets.parts import Parts
 
@@ -106,15 +107,22 @@ class Ticking(Looking):
 
     def _tick(self, marks: tuple[str, ...]) -> None:
         parts = self.query_one(Parts)
-        wanted = set(marks)
-        parts.tick(row for row in parts.rows if row.is_place and row.mark in wanted)
+        places = {row.mark: row for row in parts.rows if row.is_place}
+        parts.tick(places[mark] for mark in marks if mark in places)
         self._show_ticked()
         self.tell(f"{len(marks)} found and ticked; Esc takes ticks away" if marks else "none found")
 
     def _show_ticked(self) -> None:
         ticked = len(self.query_one(Parts).ticked)
-        title = f" Parts and locations, {ticked} ticked " if ticked else " Parts and locations "
+        title = f" Parts: {ticked} ticked " if ticked else " Parts and locations "
         self.query_one("#tree").border_title = plain(title)
+
+    def say(self, sentence: str) -> None:
+        """Say something that must be read in full: in the line at the foot, or over the screen."""
+        if len(sentence) < self.size.width - 2:
+            self.tell(sentence)
+        else:
+            self.app.push_screen(FactSheet("To know", [[("", sentence)]]))
 
     def settled(self, then: Callable[[], None]) -> None:
         """Do something once the keys pressed before have moved the cursor; later ones wait."""
