@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 
 from conservedb.exchange.cells import split_list, unescape
+from conservedb.store.keys import fold
 from conservedb.tui.about import About
+from conservedb.tui.recording import Completion
 
 _SHARE = re.compile(r"\s[\d.,]+\s*%?$")
 _SINGULAR = {"layers": "layer", "planned steps": "planned step", "liquid": "material"}
@@ -43,6 +45,23 @@ def places(about: About, values: Mapping[str, str]) -> tuple[str, ...]:
     """The locations that the form is about: those it names, else those it was opened for."""
     named = values.get("places") or values.get("place") or ""
     return tuple(map(unescape, split_list(named))) or about.places
+
+
+def same_name(text: str, who: str) -> bool:
+    """Whether a name is that of the writer."""
+    return bool(who) and fold(text) == fold(who)
+
+
+def with_writer(
+    lookup: str, typed: str, who: str, found: Iterable[Completion]
+) -> tuple[Completion, ...]:
+    """What was found, and the writer, who may not be on record yet."""
+    known = tuple(found)
+    begun = who and lookup in ("person", "people") and fold(who).startswith(fold(typed))
+    if not begun or any(same_name(one.text, who) for one in known):
+        return known
+    you = Completion(who, f"{who}  you", exact=same_name(typed, who))
+    return (you, *(one for one in known if not one.near))
 
 
 def date_words(text: str) -> str:

@@ -54,13 +54,14 @@ class DatabaseRecorder:
                 places=asked.places(about, values),
                 day=today.toordinal(),
             )
-            return tuple(Completion(*one) for one in found)
+            return asked.with_writer(lookup, typed, self.who, (Completion(*one) for one in found))
 
         return self._ask(question)
 
     def check(self, form: Form, field: str, values: Mapping[str, str]) -> str:
         """See `Recorder`."""
         from conservedb.exchange.one_cell import fault_in
+        from conservedb.tui import completing as asked
         from conservedb.tui.making_forms import header_of
         from conservedb.tui.saying_faults import sentence_of
 
@@ -72,7 +73,9 @@ class DatabaseRecorder:
         def question(connection: Connection, _: datetime.date) -> str:
             number = about.number if about.kind != "object" else ""
             fault = fault_in(connection, subject, number, header, text)
-            return sentence_of(fault) if fault is not None else ""
+            if fault is None or asked.same_name(fault.value, self.who):
+                return ""  # the writer is put on record with what is saved
+            return sentence_of(fault)
 
         return self._ask(question)
 

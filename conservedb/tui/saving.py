@@ -14,6 +14,7 @@ from conservedb.exchange.faults import Fault
 from conservedb.exchange.judging import JudgedWritten, amend_judged, enter_judged
 from conservedb.exchange.numbering import next_position, next_version
 from conservedb.exchange.subjects import BY_NAME
+from conservedb.exchange.writer import writer
 from conservedb.store.connect import reading
 from conservedb.store.log import Author
 from conservedb.tui.about import About
@@ -26,6 +27,8 @@ from conservedb.tui.saying_faults import sentence_of
 
 DEEDS = ("step", "removal")
 _NAMED = 4
+_PEOPLE = ("people", "person", "lead", "made_by", "recorded_by", "unauthorised_by")
+"""Fields in which the writer may stand before there is a record of the writer."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -110,7 +113,10 @@ def _entries(refs: Refs, one: Saving) -> list[Entry]:
         values["position"] = next_position(refs.connection, about.number, values["plan"])
     if about.kind == "examination":
         values |= {"kind": "examine", "recorded": one.today.isoformat(), "recorded_by": one.who}
-    return compose_simple(refs, subject_of(about.kind).name, about.number, values, one.who)
+    entries = compose_simple(refs, subject_of(about.kind).name, about.number, values, one.who)
+    if any(one.who in values.get(name, "") for name in _PEOPLE):
+        entries = [*writer(refs, one.who), *entries]
+    return list({(entry.subject, str(entry.cells)): entry for entry in entries}.values())
 
 
 def _amend(one: Saving, key: str, cells: Mapping[str, str]) -> Outcome:
@@ -152,6 +158,8 @@ def _problems(kind: str, faults: Sequence[Fault], entries: Sequence[Entry]) -> t
 def _problem(kind: str, fault: Fault, entries: Sequence[Entry]) -> Problem:
     """A fault at the field where it can be mended; it names the place where there are many."""
     name = field_named(kind, fault.file, fault.column) if kind in DEEDS else fault.column
+    if not name and "unauthorised_reason" in fault.remedy:
+        name = "unauthorised_reason"
     where = ""
     if 0 < fault.row <= len(entries) and len(entries) > 2 and fault.file == "layers.csv":
         where = f"{entries[fault.row - 1].cells.get('place', '')}: "

@@ -15,6 +15,8 @@ _WORDS = (
     ("leave the cell blank", "leave the field blank"),
     ("one cell", "one field"),
     ("the cell", "the field"),
+    ("(unauthorised_reason)", "(why unauthorised)"),
+    ("(unauthorised_by)", "(begun on word of)"),
 )
 
 

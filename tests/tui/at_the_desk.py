@@ -33,7 +33,7 @@ async def at_desk(
         yield pilot
 
 
-def filled(form: Form, **values: str) -> dict[str, str]:
+def filled(form: Form, /, **values: str) -> dict[str, str]:
     """What the fields of a form hold, with some typed over."""
     held = {field.name: field.value for field in form.fields}
     assert set(values) <= set(held), f"no such field: {set(values) - set(held)}"

@@ -8,18 +8,16 @@ from typing import TYPE_CHECKING
 from conservedb.questions.answers import ComponentRow, HistoryRow, Layer, Residue, Warning_
 from conservedb.tui.about import KINDS, About
 from conservedb.tui.recording import Field, Form, Outcome
-from conservedb.tui.screens.looking import Looking
 from conservedb.tui.screens.sheet import FactSheet
+from conservedb.tui.screens.ticking import Ticking
 from conservedb.tui.text import QUIET, joined, plain
 from conservedb.tui.widgets.history import History
 from conservedb.tui.widgets.parts import Parts
 from conservedb.tui.widgets.section import Section
 
 if TYPE_CHECKING:
-    from conservedb.tui.desk import Desk
     from conservedb.tui.screens.desk_form import DeskForm
 
-NO_DESK = "nothing can be recorded here: no database file is open for writing"
 _OF_HISTORY = {
     "intervention": "interventions",
     "joint": "joint_events",
@@ -36,35 +34,42 @@ _OF_HISTORY = {
 """Kind of an entry of a history -> the file of its record."""
 
 
-class RecordingHere(Looking):
+class RecordingHere(Ticking):
     """The part of the object screen that records."""
 
     _said: Outcome | None = None
 
-    @property
-    def desk(self) -> Desk | None:
-        """Who records, if anybody can."""
-        desk: Desk | None = getattr(self.app, "desk", None)
-        return desk
-
     def action_step(self) -> None:
         """The form of a step."""
-        self._open_form("step")
+        self.settled(lambda: self._open_form("step"))
 
     def action_same(self) -> None:
         """The last step once more, after one key."""
-        desk = self._desk_or_say()
-        about = self._about("step")
-        if desk is None:
+        self.settled(self._same)
+
+    def action_record(self) -> None:
+        """Everything else, by its letter."""
+        self.settled(self._menu)
+
+    def action_amend(self) -> None:
+        """The form of the record under the cursor."""
+        self.settled(self._amend)
+
+    def action_withdraw(self) -> None:
+        """Withdraw the record under the cursor."""
+        self.settled(self._ask_to_withdraw)
+
+    def _same(self) -> None:
+        if self.desk_or_say() is None:
             return
+        about = self._about("step")
         if not about.places and not about.components:
             self.tell("choose a location or a part first: the same is recorded there")
             return
         self._make(about, self._confirm)
 
-    def action_record(self) -> None:
-        """Everything else, by its letter."""
-        if self._desk_or_say() is not None:
+    def _menu(self) -> None:
+        if self.desk_or_say() is not None:
             from conservedb.tui.screens.menu import MenuSheet
 
             def chosen(kind: str | None) -> None:
@@ -74,56 +79,13 @@ class RecordingHere(Looking):
             listed = [one for one in KINDS if one.letter]
             self.open_over(MenuSheet(f"Record {self._where_words()}", listed), chosen)
 
-    def action_tick(self) -> None:
-        """Tick or untick the row under the cursor."""
-        parts, row = self.query_one(Parts), self.row
-        if row is None or not row.mark:
-            self.tell("the whole object needs no tick; choose a location or part of it")
-        elif row.mark in parts.ticked:
-            parts.untick((row.mark,))
-        else:
-            parts.tick((row,))
-        self._show_ticked()
-
-    def action_tick_like(self) -> None:
-        """Tick every location like the one under the cursor."""
-        desk, row = self._desk_or_say(), self.row
-        if desk is None:
-            return
-        if row is None or not row.is_place:
-            self.tell("choose a location first: all like it are ticked then")
-            return
-        number, mark = self.number, row.mark
-        self.ask("tick", lambda: desk.like(number, mark), self._tick)
-
-    def action_tick_words(self) -> None:
-        """Tick every location that bears some words."""
-        desk = self._desk_or_say()
-        if desk is None:
-            return
-        from conservedb.tui.screens.entry_sheet import EntrySheet
-
-        words = plain("Ticks every location with all of these words in mark, name, kind, material.")
-        field = Field("words", "words", required=True)
-        number = self.number
-
-        def look(answers: Mapping[str, str] | None) -> None:
-            if answers is not None:
-                typed = answers["words"]
-                self.ask("tick", lambda: desk.where(number, typed), self._tick)
-
-        foot = "Enter ticks them, Esc goes back"
-        self.open_over(EntrySheet("Tick by words", [([words], (field,))], foot), look)
-
-    def action_amend(self) -> None:
-        """The form of the record under the cursor."""
+    def _amend(self) -> None:
         about = self._record_here()
-        if about is not None and self._desk_or_say() is not None:
+        if about is not None and self.desk_or_say() is not None:
             self._make(about, self._show_form)
 
-    def action_withdraw(self) -> None:
-        """Withdraw the record under the cursor."""
-        about, desk = self._record_here(), self._desk_or_say()
+    def _ask_to_withdraw(self) -> None:
+        about, desk = self._record_here(), self.desk_or_say()
         if about is None or desk is None:
             return
         from conservedb.tui.screens.entry_sheet import EntrySheet
@@ -153,23 +115,15 @@ class RecordingHere(Looking):
 
     def action_undo(self) -> None:
         """Take my last change back."""
-        desk = self._desk_or_say()
+        desk = self.desk_or_say()
         if desk is not None:
             self._do(lambda: desk.take_back(undone=False))
 
     def action_redo(self) -> None:
         """Put in force again what I took back."""
-        desk = self._desk_or_say()
+        desk = self.desk_or_say()
         if desk is not None:
             self._do(lambda: desk.take_back(undone=True))
-
-    def untick_all(self) -> bool:
-        """Take all ticks away; whether there were any."""
-        parts = self.query_one(Parts)
-        ticked = bool(parts.ticked)
-        parts.untick(parts.ticked)
-        self._show_ticked()
-        return ticked
 
     # What is meant
 
@@ -181,7 +135,8 @@ class RecordingHere(Looking):
         if not parts.ticked and row is not None and row.mark:
             places, components = ((row.mark,), ()) if row.is_place else ((), (row.mark,))
         band = section.band
-        layers = (band.ref,) if isinstance(band, Layer) and section.has_focus else ()
+        here = self.place is not None and row is not None and self.place.place == row.mark
+        layers = (band.ref,) if isinstance(band, Layer) and section.has_focus and here else ()
         return About(
             self.desk.database,
             kind,
@@ -193,11 +148,11 @@ class RecordingHere(Looking):
 
     def _record_here(self) -> About | None:
         """The record under the cursor, to be amended or withdrawn."""
-        desk = self._desk_or_say()
+        desk = self.desk_or_say()
         if desk is None:
             return None
         kind, key = self._kind_and_key()
-        if not key:
+        if not (kind and key):
             self.tell("no record is under the cursor that could be amended here")
             return None
         return About(desk.database, kind, self.number, key)
@@ -230,13 +185,8 @@ class RecordingHere(Looking):
 
     # Doing it
 
-    def _desk_or_say(self) -> Desk | None:
-        if self.desk is None:
-            self.tell(NO_DESK)
-        return self.desk
-
     def _open_form(self, kind: str) -> None:
-        if self._desk_or_say() is not None:
+        if self.desk_or_say() is not None:
             self._make(self._about(kind), self._show_form)
 
     def _make(self, about: About, then: Callable[[Form], None]) -> None:
@@ -246,7 +196,7 @@ class RecordingHere(Looking):
         self.hold("form")
 
         def refused(sentence: str) -> None:
-            self.tell(sentence)
+            self.say(sentence)
             self.release("form")
 
         def made(form: Form) -> None:
@@ -302,7 +252,7 @@ class RecordingHere(Looking):
             self.release("next")
 
         def refused(sentence: str) -> None:
-            self.tell(sentence)
+            self.say(sentence)
             self.release("next")
 
         self.ask("next", lambda: desk.next_form(form, values, outcome), opened, refused)
@@ -313,11 +263,11 @@ class RecordingHere(Looking):
 
         def done(sentence: str) -> None:
             self.read_again()
-            self.tell(sentence)
+            self.say(sentence)
             self.release("do")
 
         def refused(sentence: str) -> None:
-            self.tell(sentence)
+            self.say(sentence)
             self.release("do")
 
         self.ask("do", work, done, refused)
@@ -325,15 +275,3 @@ class RecordingHere(Looking):
     def read_again(self) -> None:
         """Ask everything again; the cursor stays."""
         raise NotImplementedError
-
-    def _tick(self, marks: tuple[str, ...]) -> None:
-        parts = self.query_one(Parts)
-        wanted = set(marks)
-        parts.tick(row for row in parts.rows if row.is_place and row.mark in wanted)
-        self._show_ticked()
-        self.tell(f"{len(marks)} found and ticked; Esc takes ticks away" if marks else "none found")
-
-    def _show_ticked(self) -> None:
-        ticked = len(self.query_one(Parts).ticked)
-        title = f" Parts and locations, {ticked} ticked " if ticked else " Parts and locations "
-        self.query_one("#tree").border_title = plain(title)
