@@ -122,7 +122,10 @@ def _log_table(raw: sqlite3.Connection, table: Table) -> int:
             f" t.{owner_field(table)}, NULL, {row_text(table, 't')} FROM {table.name} t"
         )
         return done.rowcount
-    rows = [(d.table, d.record, d.logged, d.found) for d in differing(raw, table, replayed(raw, table.name)[0])]
+    rows = [
+        (d.table, d.record, d.logged, d.found)
+        for d in differing(raw, table, replayed(raw, table.name)[0])
+    ]
     raw.executemany(
         f"{_INTO} VALUES ((SELECT id FROM change_set WHERE hash IS NULL), ?, ?, ?, ?)", rows
     )
