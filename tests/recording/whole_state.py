@@ -44,7 +44,7 @@ def whole_state(engine: Engine, folder: Path) -> State:
             f"rows of {table.name}": sorted(current(raw, table)) for table in logged_tables()
         }
         export_folder(connection, folder)
-        found |= {path.name: path.read_bytes() for path in sorted(folder.iterdir())}
+        found |= {path.name: path.read_bytes() for path in sorted(folder.glob("*.csv"))}
         return found | _answers(connection)
 
 
