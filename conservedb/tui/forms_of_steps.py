@@ -9,6 +9,7 @@ from dataclasses import fields, replace
 from conservedb.exchange.cells import escape, join_role, split_list, unescape
 from conservedb.exchange.deeds import LAID, USED, Removing, Step
 from conservedb.exchange.last_time import NO_STEP, again, last_used
+from conservedb.exchange.planned_for import planned_for
 from conservedb.exchange.subjects import BY_NAME
 from conservedb.questions.completing import there_at
 from conservedb.tui.about import About
@@ -83,7 +84,18 @@ def first_step(
     if last is None:
         last = Step(object=about.number, kind=kind)
     step = again(last, about.places, today)
-    return replace(step, components=about.components, people=_me(who))
+    here = replace(step, components=about.components, people=_me(who))
+    return by_right(connection, here)
+
+
+def by_right(connection: Connection, step: Step) -> Step:
+    """A step with the planned step that it carries out here, if there is one."""
+    planned = planned_for(connection, step.object, step.kind, step.places, step.components)
+    if planned is not None:
+        ref, treatment = planned
+        return replace(step, planned_step=ref, treatment=treatment, standing="planned")
+    standing = "" if step.standing == "planned" else step.standing
+    return replace(step, planned_step="", standing=standing)
 
 
 def first_removing(

@@ -101,7 +101,7 @@ async def test_another_kind_fills_in_the_last_of_that_kind(demo: Path) -> None:
     async with at_desk(demo) as pilot:
         await typed(pilot, "s")
         row_of(pilot, "note").value = "typed by hand"
-        await typed(pilot, "cons")
+        await typed(pilot, "cons", "<tab>")
         assert row_of(pilot, "kind").value == "consolidate"
         assert row_of(pilot, "material").value != "cdd"
         assert row_of(pilot, "planned_step").value == ""
@@ -124,7 +124,7 @@ async def test_who_is_asked_once(demo: Path, monkeypatch: pytest.MonkeyPatch) ->
 
 async def test_a_step_nobody_authorised_says_what_to_fill_in(demo: Path) -> None:
     async with at_desk(demo, size=(140, 60)) as pilot:
-        await typed(pilot, "s", "cle")
+        await typed(pilot, "s", "cle", "<tab>")
         for name, text in (("agent", "acetone"), ("treatment", "T2026"), ("standing", "planned")):
             row_of(pilot, name).value = text
         await typed(pilot, "<ctrl+s>")

@@ -21,6 +21,7 @@ class DeskForm(FormScreen):
     ) -> None:
         super().__init__(form, desk, drafts)
         self.desk, self._at_once = desk, at_once
+        self._kind_changed = self._save_then = False
         self.values_saved: dict[str, str] = {}
         self._filled = {field.name: field.value for field in form.fields}
 
@@ -32,17 +33,23 @@ class DeskForm(FormScreen):
             self.call_after_refresh(self._save_at_once)
 
     def changed(self, row: FieldRow) -> None:
-        """Another kind of step: what was filled in is that of the last step of this kind."""
+        """Another kind of step: the rest is filled in anew once the field is left."""
         super().changed(row)
-        if row.field.name == "kind" and self.form.kind == "step":
-            form, values = self.form, self.values()
-            self.hold("kind")
-            self.ask(
-                "kind",
-                lambda: self.desk.kind_chosen(form, values),
-                self._fill_anew,
-                lambda _: self.release("kind"),
-            )
+        self._kind_changed |= row.field.name == "kind" and self.form.kind == "step"
+
+    def left(self, row: FieldRow) -> None:
+        """The kind of step is settled."""
+        super().left(row)
+        if self._kind_changed:
+            self._fill_in_again()
+
+    async def action_save(self) -> None:
+        """Saved from the very field in which the kind was chosen, the rest comes first."""
+        if self._kind_changed:
+            self._fill_in_again()
+            self._save_then = True
+        else:
+            await super().action_save()
 
     def done(self, outcome: Outcome) -> None:
         """Saved: what the fields held is known to whoever opened the form."""
@@ -53,6 +60,21 @@ class DeskForm(FormScreen):
         await self.action_save()
         self.release("at once")
 
+    def _fill_in_again(self) -> None:
+        """What was filled in becomes that of the last step of this kind; keys wait for it."""
+        form, values = self.form, self.values()
+        self._kind_changed = False
+        self.hold("kind")
+        self.ask("kind", lambda: self.desk.kind_chosen(form, values), self._fill_anew, self._stay)
+
+    def _stay(self, sentence: str) -> None:
+        self.notice(f"! {sentence}")
+        self.release("kind")
+
+    async def _save_after(self) -> None:
+        await self.action_save()
+        self.release("kind")
+
     def _fill_anew(self, values: Mapping[str, str]) -> None:
         """Only what nobody has typed over."""
         for row in self.rows:
@@ -60,4 +82,8 @@ class DeskForm(FormScreen):
             if name in values and name not in _STAYS and row.value == self._filled.get(name, ""):
                 row.value = self._filled[name] = values[name]
                 row.settled = row.value
-        self.release("kind")
+        if self._save_then:
+            self._save_then = False
+            self.call_later(self._save_after)
+        else:
+            self.release("kind")
