@@ -35,6 +35,7 @@ def work_and_take_back(make: Make, tmp_path: Path, seed: int, steps: int) -> Non
         work.one()
     after = whole_state(engine, tmp_path / "after")
     told = "\n".join(work.done)
+    assert len(work.sets) >= steps // 5, told  # most of it is sensible work
     assert not_sound(engine) == [], told  # so what was refused has left nothing behind
     made = [_back(engine, number) for number in reversed(work.sets)]
     assert differing(whole_state(engine, tmp_path / "undone"), before) == [], told
@@ -60,6 +61,6 @@ def test_random_work_is_taken_back(new_database: Make, tmp_path: Path, seed: int
 
 
 @pytest.mark.campaign
-@pytest.mark.parametrize("seed", range(2, 40))
+@pytest.mark.parametrize("seed", range(2, 20))
 def test_much_random_work_is_taken_back(new_database: Make, tmp_path: Path, seed: int) -> None:
     work_and_take_back(new_database, tmp_path, seed, MANY)
