@@ -21,19 +21,21 @@ from tests.recording.random_steps import WHO, RandomSteps
 from tests.recording.whole_state import differing, not_sound, replay_differs, whole_state
 
 Make = Callable[[str], Engine]
-STEPS = 25
+STEPS, MANY = 15, 30
+"""How much is done in the default run, and in a long one."""
 
 
-def work_and_take_back(make: Make, tmp_path: Path, seed: int) -> None:
+def work_and_take_back(make: Make, tmp_path: Path, seed: int, steps: int) -> None:
     RandomTables(seed).write(tmp_path / "source")
     engine = make("work.db")
     assert import_folder(engine, tmp_path / "source", today=TODAY, who="Somebody").written
     before = whole_state(engine, tmp_path / "before")
     work = RandomSteps(engine, seed)
-    for _ in range(STEPS):
+    for _ in range(steps):
         work.one()
     after = whole_state(engine, tmp_path / "after")
     told = "\n".join(work.done)
+    assert len(work.sets) >= steps // 5, told  # most of it is sensible work
     assert not_sound(engine) == [], told  # so what was refused has left nothing behind
     made = [_back(engine, number) for number in reversed(work.sets)]
     assert differing(whole_state(engine, tmp_path / "undone"), before) == [], told
@@ -53,12 +55,12 @@ def _back(engine: Engine, number: int) -> int:
     return take_back(engine, WHO, number, undone=kind == "undone").number
 
 
-@pytest.mark.parametrize("seed", range(3))
+@pytest.mark.parametrize("seed", range(2))
 def test_random_work_is_taken_back(new_database: Make, tmp_path: Path, seed: int) -> None:
-    work_and_take_back(new_database, tmp_path, seed)
+    work_and_take_back(new_database, tmp_path, seed, STEPS)
 
 
 @pytest.mark.campaign
-@pytest.mark.parametrize("seed", range(3, 100))
+@pytest.mark.parametrize("seed", range(2, 20))
 def test_much_random_work_is_taken_back(new_database: Make, tmp_path: Path, seed: int) -> None:
-    work_and_take_back(new_database, tmp_path, seed)
+    work_and_take_back(new_database, tmp_path, seed, MANY)
