@@ -45,8 +45,10 @@ def edit(folder: Path, file: str, change: Callable[[dict[str, str]], None]) -> N
         writer.writerows(rows)
 
 
-def update(engine: Engine, folder: Path, **options: bool) -> ImportReport:
-    return import_folder(engine, folder, update=True, today=TODAY, who="A. Tester", **options)
+def update(engine: Engine, folder: Path, keep_good: bool = False) -> ImportReport:
+    return import_folder(
+        engine, folder, update=True, keep_good=keep_good, today=TODAY, who="A. Tester"
+    )
 
 
 def change(engine: Engine, subject: str, key: str, cells: dict[str, str]) -> None:
