@@ -248,10 +248,8 @@ def _meeting(
     ).all()
     if table is not MATERIAL_PARTS.table:
         return [label(connection, name, row[0]) for row in rows]
-    recipes = [  # the part of a recipe has no name of its own
-        connection.exec_driver_sql(f"SELECT {others[0]} FROM {name} WHERE id = ?", row).scalar_one()
-        for row in rows
-    ]
+    of = f"SELECT {others[0]} FROM {name} WHERE id = ?"  # a part has no name of its own
+    recipes = [connection.exec_driver_sql(of, (row[0],)).scalar_one() for row in rows]
     return [f"a recipe with {name_of(connection, 'material', recipe)}" for recipe in recipes]
 
 

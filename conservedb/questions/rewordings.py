@@ -12,16 +12,7 @@ from collections.abc import Collection, Iterable, Mapping
 from dataclasses import replace
 from typing import NamedTuple
 
-from sqlalchemy import (
-    Boolean,
-    Connection,
-    and_,
-    bindparam,
-    case,
-    func,
-    literal_column,
-    select,
-)
+from sqlalchemy import Connection, and_, bindparam, func, literal_column, select
 
 from conservedb.questions.answers import FieldChange, Reworded
 from conservedb.questions.asking import Question
@@ -54,8 +45,18 @@ _OF_LINKS = ("position", "object_id", "role", "share")
 Key = tuple[str, int]
 Rewordings = Mapping[Key, tuple[Reworded, ...]]
 
-_NO_LIST = literal_column(f"change.table_name NOT IN {tuple(_OWNER)!r}", Boolean)
 _WANTED = func.json_each(bindparam("wanted")).table_valued("value").alias("wanted")
+_TABLE, _RECORD, _OWNED_BY = (
+    func.json_extract(_WANTED.c.value, literal_column(f"'$[{place}]'")) for place in range(3)
+)
+_ENTERED, _CAME = change.alias("entered"), change.alias("came")
+_FIRST = (
+    select(func.min(_ENTERED.c.id))
+    .where(_ENTERED.c.table_name == _OWNED_BY, _ENTERED.c.record_id == _RECORD)
+    .correlate(_WANTED)
+    .scalar_subquery()
+)
+"""When the record came, which the index alone tells."""
 _CHANGES = Question(
     select(
         change.c.id,
@@ -63,20 +64,24 @@ _CHANGES = Question(
         change.c.record_id,
         change.c.set_id,
         change.c.before,
-        case(  # what was entered is long, and is not needed to see that it was
-            (and_(change.c.before.is_(None), _NO_LIST), None),
-            else_=change.c.after,
-        ).label("after"),
+        change.c.after,
     )
     # an outer join keeps its order: first what is wanted, then its changes by the index
     .outerjoin_from(
         _WANTED,
         change,
         and_(
-            change.c.table_name == func.json_extract(_WANTED.c.value, literal_column("'$[0]'")),
-            change.c.record_id == func.json_extract(_WANTED.c.value, literal_column("'$[1]'")),
+            change.c.table_name == _TABLE,
+            change.c.record_id == _RECORD,
+            change.c.id > _FIRST,
+            change.c.set_id
+            != select(_CAME.c.set_id)
+            .where(_CAME.c.id == _FIRST)
+            .correlate(_WANTED)
+            .scalar_subquery(),
         ),
     )
+    .where(func.coalesce(change.c.id, literal_column("0")) > literal_column("0"))
 )
 _SETS = Question(
     select(
@@ -103,7 +108,7 @@ def rewordings(connection: Connection, wanted: Mapping[str, Collection[int]]) ->
         wanted: ids of the records in view, by table.
     """
     pairs = [
-        (name, record)
+        (name, record, table)
         for table, records in wanted.items()
         for record in dict.fromkeys(records)
         for name in (table, *LISTS.get(table, ()))
@@ -113,7 +118,7 @@ def rewordings(connection: Connection, wanted: Mapping[str, Collection[int]]) ->
     by_set: dict[tuple[Key, int], list[_Change]] = defaultdict(list)
     came_or_went: set[tuple[Key, int]] = set()
     rows = _CHANGES.tuples(connection, wanted=json.dumps(pairs))
-    for _, table, record, number, before, after in sorted(row for row in rows if row[0]):
+    for _, table, record, number, before, after in sorted(rows):
         key = (_OWNER.get(table, table), record)
         if table not in _OWNER and (before is None or after is None):
             came_or_went.add((key, number))
