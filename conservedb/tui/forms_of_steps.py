@@ -139,7 +139,7 @@ def _given(deed: type[Step] | type[Removing], values: Mapping[str, str]) -> dict
 
 def _field(kind: str, name: str, value: str) -> Field:
     if name == "layers":
-        hint = "what came off, of what is really there; several with semicolons"
+        hint = "what came off; F2 lists what is really there; several with semicolons"
         return Field("layers", "layers", "layers", value, hint=hint, required=True)
     file, header = column_of(kind, name)
     column = next(one for one in BY_NAME[file].columns if header in one.names)

@@ -140,8 +140,9 @@ def _first_values(
 
 def _subtitle(connection: Connection, about: About) -> str:
     """The object, and where on it."""
-    if not about.number or not subject_of(about.kind).in_object:
-        return "for all objects" if about.kind != "object" else ""
+    subject = subject_of(about.kind)
+    if not subject.in_object:
+        return "for all objects" if subject.name != "objects" else ""
     owner = find_object(connection, about.number)
     marks = (*about.places, *about.components)
     where = ""
