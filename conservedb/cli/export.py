@@ -18,7 +18,10 @@ from conservedb.cli.settings import Settings, asking, shared_options
 @shared_options
 @click.pass_obj
 def command(settings: Settings, folder: Path) -> None:
-    """Write every table and column, unaltered, as CSV files into FOLDER, which must be new."""
+    """Write every table and column, unaltered, as CSV files into FOLDER, which must be new.
+
+    log-head.txt beside them holds the end of the change log and how to check it later.
+    """
     from conservedb.exchange.exporting import export_folder
     from conservedb.questions.display import show
 

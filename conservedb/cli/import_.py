@@ -43,7 +43,11 @@ def _known_encoding(_: click.Context, __: click.Parameter, value: str) -> str:
     callback=_known_encoding,
     help="Of the files; UTF-8 unless named (cp1252 for old Windows files).",
 )
-@click.option("--update", is_flag=True, help="Let cells replace what the database has.")
+@click.option(
+    "--update",
+    is_flag=True,
+    help="Let cells replace what the database has, unless amended since the export.",
+)
 @click.option(
     "--keep-good",
     is_flag=True,

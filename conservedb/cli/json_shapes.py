@@ -11,12 +11,15 @@
   "decided_by", "reason", "note"}]; "followed" is "yes", "no" or "" (undecided); "of" is the mark
   or ref of a part or treatment where the answer is about its object, else "".
 - warnings: [{"ref", "component", "place", "kind", "text", "since", "until", "source"}].
+- amended: [{"when": day, "who", "reason", "of": the record, "" for the one that the answer or entry
+  is about, "fields": [{"name", "before", "after"}]}]; "" where a field was blank.
 - on: {"words", "edtf", "from", "to"}: the day or span asked for.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import asdict
 from typing import Any
 
 from conservedb.dates import iso
@@ -24,6 +27,7 @@ from conservedb.questions.answers import (
     AsOf,
     Deed,
     Person,
+    Reworded,
     Rival,
     Seen,
     Source,
@@ -44,6 +48,11 @@ def date(when: When | None) -> Json | None:
         "earliest": iso(when.earliest),
         "latest": iso(when.latest),
     }
+
+
+def amended(found: Iterable[Reworded]) -> list[Json]:
+    """How a record read before."""
+    return [asdict(one) for one in found]
 
 
 def asked(on: AsOf) -> Json:

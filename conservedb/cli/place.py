@@ -58,6 +58,7 @@ def place_lines(answer: PlaceAnswer) -> Lines:
     lines.add("access", answer.access)
     lines.add("note", answer.note)
     saying.add_rivals(lines, answer.rivals)
+    saying.add_amended(lines, answer.amended)
     for fixing in answer.fixings:
         _add_fixing(lines, fixing)
     for number, layer in enumerate(answer.layers, 1):
@@ -154,6 +155,7 @@ def _add_facts(lines: Lines, layer: Layer) -> None:
     for source in layer.sources:
         lines.add("source", saying.sourced(source), depth=1)
     saying.add_rivals(lines, layer.rivals, depth=1)
+    saying.add_amended(lines, layer.amended, depth=1)
 
 
 def _add_residues(lines: Lines, answer: PlaceAnswer) -> None:

@@ -17,12 +17,14 @@
    "qualified" ("", "date approximate", "date uncertain" or both), "remains" ("" or on which
    side of a joint opened since), "candidates": marks of the places where it may lie,
    "last_seen": SEEN, "sightings": [SEEN], "laid": DEED, "removed": [DEED],
-   "sources": [SOURCE], "rivals": RIVALS, "settle": what would settle an uncertain state;
-   for a span also "throughout", "at_some_time", "possibly": lists of states}],
+   "sources": [SOURCE], "rivals": RIVALS, "amended": AMENDED,
+   "settle": what would settle an uncertain state; for a span also "throughout",
+   "at_some_time", "possibly": lists of states}],
  "residues": agents not shown to have been cleared [{"agent", "material": key or null,
    "material_name", "concentration", "form", "cleared", "intervention", "date": DATE,
    "source": SOURCE, "note"}],
- "warnings": WARNINGS of the object, "rivals": RIVALS about the place, "last_seen": SEEN}
+ "warnings": WARNINGS of the object, "rivals": RIVALS about the place, "last_seen": SEEN,
+ "amended": AMENDED of the place}
 """
 
 from __future__ import annotations
@@ -67,6 +69,7 @@ def place_json(answer: PlaceAnswer) -> Json:
         "warnings": [shape.warning(caution) for caution in answer.warnings],
         "rivals": [shape.rival(stated) for stated in answer.rivals],
         "last_seen": shape.seen(answer.last_seen),
+        "amended": shape.amended(answer.amended),
     }
 
 
@@ -141,6 +144,7 @@ def _layer(layer: Layer) -> Json:
         "removed": [shape.deed(done) for done in layer.removed],
         "sources": [shape.source(found) for found in layer.sources],
         "rivals": [shape.rival(stated) for stated in layer.rivals],
+        "amended": shape.amended(layer.amended),
     }
     if layer.held is not None:
         found |= {

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from conservedb.cli.printing import Lines
 from conservedb.dates import civil, is_known
-from conservedb.questions.answers import AsOf, Deed, Rival, Seen, Source, Warning_, When
-from conservedb.questions.wording import cited, hands
+from conservedb.questions.answers import AsOf, Deed, Reworded, Rival, Seen, Source, Warning_, When
+from conservedb.questions.wording import cited, hands, reworded
 
 _MONTHS = (
     "January", "February", "March", "April", "May", "June", "July",
@@ -80,6 +80,12 @@ def add_rivals(lines: Lines, rivals: tuple[Rival, ...], depth: int = 0) -> None:
             stated.note,
             depth=depth,
         )
+
+
+def add_amended(lines: Lines, amended: tuple[Reworded, ...], depth: int = 0) -> None:
+    """How a record read before it was amended, by whom and why."""
+    for one in amended:
+        lines.add("amended", reworded(one), depth=depth)
 
 
 def add_warnings(lines: Lines, warnings: tuple[Warning_, ...]) -> None:

@@ -29,6 +29,9 @@ class Keys(Protocol):
     def find(self, subject: str, text: str) -> int:
         """The id of a record named in a cell; CellProblem where there is none."""
 
+    def load_object(self, object_id: int) -> None:
+        """Make what the database holds for an object known."""
+
     def name_of(self, subject: str, record: int) -> str:
         """How a record is named in cells."""
 

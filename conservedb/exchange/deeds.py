@@ -8,12 +8,15 @@ from __future__ import annotations
 
 import datetime
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+
+from sqlalchemy import select
 
 from conservedb.exchange.cells import escape, join_role, split_list, split_role
 from conservedb.exchange.deed_places import next_outward, only_place_of, places_of_layers
 from conservedb.exchange.entering import Entry, Refs, Refused
 from conservedb.exchange.faults import Fault
+from conservedb.exchange.reading_cells import cells_of
 from conservedb.exchange.subjects import BY_NAME
 from conservedb.exchange.writer import writer
 from conservedb.store.keys import fold
@@ -107,6 +110,7 @@ class Step(_Deed):
         components, places: marks of what it was done to; a material is laid at each place.
             Where only components are named, at the one body (consolidate) or surface of each.
         role: what the material is there for; else what `ROLES` says of the kind.
+        batch: what was made up; its material, concentration and carrier where these are blank.
         stack: its order in the build-up; else next outward of what is recorded at each place.
         agent: what was used and not meant to stay.
     """
@@ -166,6 +170,7 @@ def compose_step(refs: Refs, step: Step, who: str, today: datetime.date) -> list
     Raises:
         Refused: a material is laid, and there is no place for it.
     """
+    step = _from_batch(refs, step)
     places = _once(step.places) or _places_for(refs, step)
     components = _once(step.components)
     over = len(places) or len(components)
@@ -269,6 +274,21 @@ def _agent(refs: Refs, deed: _Deed, intervention: str, places: tuple[str, ...]) 
         "place": _listed(places),
     }
     return Entry("agents", cells | {own: getattr(deed, name) for name, own in USED.items()})
+
+
+def _from_batch(refs: Refs, step: Step) -> Step:
+    """The step with what its batch says, where it says nothing itself."""
+    batches = BY_NAME["batches"]
+    statement = select(batches.table.c.id).where(batches.table.c.ref == step.batch.strip())
+    found = refs.connection.execute(statement).scalar() if step.batch.strip() else None
+    if found is None:
+        return step
+    made = cells_of(refs.connection, batches, found)
+    material, concentration, carrier = (
+        getattr(step, name) if getattr(step, name).strip() else made[name]
+        for name in ("material", "concentration", "carrier")
+    )
+    return replace(step, material=material, concentration=concentration, carrier=carrier)
 
 
 def _places_for(refs: Refs, step: Step) -> tuple[str, ...]:

@@ -16,6 +16,7 @@ from sqlalchemy import Connection, Engine, select
 from sqlalchemy.exc import IntegrityError
 
 from conservedb.exchange.checking import Checking
+from conservedb.exchange.columns import Date
 from conservedb.exchange.completed import lacking_reasons
 from conservedb.exchange.faults import Fault
 from conservedb.exchange.files import Row, Table
@@ -116,7 +117,8 @@ class Refs:
             for (ref,) in self.connection.execute(statement)
             if (match := _NUMBERED.fullmatch(ref)) and len(match[2]) < 10
         ]
-        habits = Counter(prefix for prefix, _ in numbered if prefix)
+        # "I2012-3" is a habit of that year, not of the records to come
+        habits = Counter(p for p, _ in numbered if p and not any(map(str.isdigit, p)))
         prefix = habits.most_common(1)[0][0] if habits else PREFIXES.get(subject.name, "N")
         return prefix, max((n for begun, n in numbered if begun == prefix), default=0)
 
@@ -182,7 +184,7 @@ def put(
         Refused: something is wrong with them; the caller must let the transaction go.
         DatabaseProblem: the database refused what had passed every check.
     """
-    tables = _tables(entries)
+    tables = _tables(entries, today)
     taking = Taking(connection, tables, update=whole, entered=today.isoformat(), whole=whole)
     taking.take()
     checking = Checking(connection, taking)
@@ -208,7 +210,7 @@ def put(
     return Written((), notices, keys, open_number(raw_of(connection)))
 
 
-def _tables(entries: Iterable[Entry]) -> list[Table]:
+def _tables(entries: Iterable[Entry], today: datetime.date) -> list[Table]:
     """The entries as files are read: one table for each subject, one row for each entry."""
     by_subject: dict[str, list[tuple[int, Mapping[str, str]]]] = {}
     for row, entry in enumerate(entries, 1):
@@ -221,11 +223,19 @@ def _tables(entries: Iterable[Entry]) -> list[Table]:
         given = {header for _, cells in rows for header in cells}
         headers = [header for header in subject.headers if header in given]
         table = Table(subject, headers)
+        dates = {column.name for column in subject.plain if isinstance(column, Date)}
         for row, cells in rows:
             _refuse_strange(table, row, cells)
-            table.rows.append(Row(row, row, [cells.get(header, "") for header in headers]))
+            said = [_said_today(cells.get(header, ""), header, dates, today) for header in headers]
+            table.rows.append(Row(row, row, said))
         tables.append(table)
     return tables
+
+
+def _said_today(cell: str, header: str, dates: set[str], today: datetime.date) -> str:
+    """Whoever writes "today" means a day, which is kept as that day."""
+    spoken = header in dates and cell.strip().casefold() == "today"
+    return today.isoformat() if spoken else cell
 
 
 def _refuse_strange(table: Table, row: int, cells: Mapping[str, str]) -> None:

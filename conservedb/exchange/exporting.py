@@ -13,6 +13,7 @@ from sqlalchemy import Connection, select
 from conservedb.exchange.columns import Values
 from conservedb.exchange.keys import KeyBook
 from conservedb.exchange.lists import ListColumn
+from conservedb.exchange.log_head import write_head
 from conservedb.exchange.stored import link_statement
 from conservedb.exchange.subject import Subject
 from conservedb.exchange.subjects import SUBJECTS
@@ -21,7 +22,7 @@ from conservedb.store.shipped_shape import SHAPES
 
 
 def export_folder(connection: Connection, folder: Path) -> dict[str, int]:
-    """Write one CSV file per subject into `folder`, which is made.
+    """Write one CSV file per subject into `folder`, which is made, and the end of the log.
 
     Returns:
         Rows written, by file.
@@ -34,7 +35,9 @@ def export_folder(connection: Connection, folder: Path) -> dict[str, int]:
         if any(folder.iterdir()):
             raise DatabaseProblem(f"{folder} is not empty; name a new folder")
         keys = KeyBook(connection)
-        return {subject.file: _export(connection, subject, keys, folder) for subject in SUBJECTS}
+        rows = {subject.file: _export(connection, subject, keys, folder) for subject in SUBJECTS}
+        write_head(connection, folder)
+        return rows
     except OSError as problem:
         raise DatabaseProblem(
             f"{folder} cannot be written ({problem.strerror}); choose another place"

@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import NamedTuple, Protocol
 
+from conservedb.exchange import log_head
 from conservedb.exchange.faults import Fault
 from conservedb.exchange.subject import Subject
 from conservedb.exchange.subjects import BY_NAME
@@ -64,6 +65,8 @@ def read_folder(folder: Path, encoding: str) -> tuple[list[Table], list[Fault], 
     found: dict[str, Path] = {}
     for path in sorted(folder.iterdir()):
         name = path.name.lower()
+        if name == log_head.FILE:
+            continue
         if not path.is_file() or not name.endswith(".csv"):
             notices.append(Fault(path.name, 0, "", "", "is not a CSV file", "it was left alone"))
         elif name[:-4] not in BY_NAME:

@@ -12,8 +12,10 @@ from sqlalchemy import Connection, Engine
 from sqlalchemy.exc import IntegrityError
 
 from conservedb.exchange.checking import Checking
+from conservedb.exchange.checking_updates import refuse_overtaken
 from conservedb.exchange.faults import Fault
 from conservedb.exchange.files import Table, read_folder
+from conservedb.exchange.log_head import read_head
 from conservedb.exchange.refused import write_refused
 from conservedb.exchange.taking import Taking
 from conservedb.exchange.writing import write
@@ -65,7 +67,8 @@ def import_folder(
 
     Args:
         encoding: of the files; UTF-8 with or without byte order mark unless named.
-        update: let cells replace what the database has under the same key.
+        update: let cells replace what the database has under the same key, unless somebody has
+            amended them since the folder was exported.
         keep_good: write the good rows even if others are refused; those, and the rows that
             depend on them, are put with their reasons in a folder beside `folder`.
         today: the day of entry for rows that do not give one.
@@ -88,6 +91,8 @@ def import_folder(
             taking = Taking(connection, tables, update=update, entered=entered)
             taking.faults += folder_faults
             taking.take()
+            if update:
+                refuse_overtaken(connection, taking, read_head(folder))
             checking = Checking(connection, taking)
             checking.check()
             kept = keep_good or not taking.faults

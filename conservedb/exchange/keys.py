@@ -205,8 +205,9 @@ class KeyBook:
         )
         near: list[str] = []
         if len(known) <= _NEAR:
-            close = difflib.get_close_matches(folded, [str(key) for key in known], 2, 0.75)
-            near = [self.name_of(subject, known[key]) for key in close]
+            written = {fold(str(key)): record for key, record in known.items()}
+            close = difflib.get_close_matches(folded, written, 2, 0.75)
+            near = [self.name_of(subject, written[key]) for key in close]
         singular = BY_NAME[subject].singular
         hint = f"did you mean {' or '.join(near)}? else " if near else ""
         several = (

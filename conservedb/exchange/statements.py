@@ -41,6 +41,7 @@ class StatementTarget(Column):
     def parse(self, cell: str, keys: Keys) -> Values:
         (subject,) = Choice("table", values=STATEMENT_SUBJECTS).parse(cell, keys)
         keys.object_id = self._find(keys, "objects", "object", "the number of the object")
+        keys.load_object(keys.object_id)  # nothing else in the folder may be about it
         if subject == "object":
             target = keys.object_id
         else:

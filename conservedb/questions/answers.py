@@ -14,6 +14,7 @@ __all__ = [
     "AsOf",
     "ComponentRow",
     "Deed",
+    "FieldChange",
     "Fixing",
     "Held",
     "HistoryAnswer",
@@ -27,6 +28,7 @@ __all__ = [
     "PlaceAnswer",
     "PlaceRow",
     "Residue",
+    "Reworded",
     "Rival",
     "Seen",
     "Side",
@@ -99,6 +101,29 @@ class Held:
 
 
 @dataclass(frozen=True, slots=True)
+class FieldChange:
+    """A field before and after, "" where it was blank."""
+
+    name: str
+    before: str
+    after: str
+
+
+@dataclass(frozen=True, slots=True)
+class Reworded:
+    """An amendment: the day (UTC), by whom, why, and what read otherwise before.
+
+    `of` names the record that was amended where it is not the one that an entry is about.
+    """
+
+    when: str
+    who: str
+    reason: str
+    fields: tuple[FieldChange, ...]
+    of: str = ""
+
+
+@dataclass(frozen=True, slots=True)
 class Layer:
     """One layer at a place, as it is known for the asked day or span (its last day)."""
 
@@ -135,6 +160,7 @@ class Layer:
     rivals: tuple[Rival, ...]
     settle: str
     came: tuple[int, int] = (0, 0)
+    amended: tuple[Reworded, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -224,6 +250,7 @@ class PlaceAnswer:
     last_seen: Seen | None
     summary: str
     residues: tuple[Residue, ...] = ()
+    amended: tuple[Reworded, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -311,6 +338,7 @@ class HistoryRow:
     source: Source | None
     rivals: tuple[Rival, ...]
     note: str
+    amended: tuple[Reworded, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -14,6 +14,7 @@ from conservedb.knowledge.planned_work import PlannedStep, RecordedStep, WorkPla
 from conservedb.questions.asking import Question, Row, Rows, Selection, blank, dated
 from conservedb.questions.evidence import BLANK, when
 from conservedb.records.authorisations import (
+    NOBODY,
     authorisation,
     authorisation_step,
     needed_authorisation,
@@ -148,7 +149,11 @@ class Asked:
             tuple(decisions),
             standing_approvals(connection),
             tuple(
-                Needed(row.kind, row.capacity, row.author_alone == "yes")
+                Needed(
+                    row.kind,
+                    "" if row.capacity == NOBODY else row.capacity,
+                    row.author_alone == "yes",
+                )
                 for row in _NEEDED.all(connection)
             ),
         )
@@ -333,3 +338,8 @@ def _decision(row: Row, steps: tuple[str, ...]) -> Decision:
         _end(row, _EXPIRES),
     )
     return Decision(row.treatment_id, row.intervention_id, made)
+
+
+def _capacity(recorded: str) -> str:
+    """Blank where the department's table says that a kind of step needs nobody's leave."""
+    return "" if recorded == NOBODY else recorded

@@ -10,13 +10,21 @@ from sqlalchemy import Connection, bindparam, select
 from conservedb.dates import is_known
 from conservedb.questions import history_words as words
 from conservedb.questions import naming
-from conservedb.questions.answers import HistoryAnswer, HistoryRow, Person, Rival, When
+from conservedb.questions.answers import (
+    HistoryAnswer,
+    HistoryRow,
+    Person,
+    Reworded,
+    Rival,
+    When,
+)
 from conservedb.questions.asking import Question, Row, Rows, blank
 from conservedb.questions.evidence import BLANK, source_of, when
 from conservedb.questions.history_entry import entry
 from conservedb.questions.history_findings import finding_rows, plan_rows
 from conservedb.questions.history_records import ASKED, Records
 from conservedb.questions.history_records import STATEMENTS as _RECORD_STATEMENTS
+from conservedb.questions.rewordings import of, rewordings
 from conservedb.records.objects import component
 from conservedb.records.places import place
 from conservedb.store.keys import fold, sort_key
@@ -60,7 +68,7 @@ def history(connection: Connection, number: str, mark: str = "") -> HistoryAnswe
         made = when(owner, _OBJECT_MADE)
         rows = list(_rows(records))
         if made is not BLANK:
-            rows.insert(0, _object_row(owner, made, records))
+            rows.insert(0, _object_row(connection, owner, made, records))
         return _answer(owner, "", "", rows)
     for kind, question in _MARKED.items():
         found = question.first(connection, object=owner.id, mark=fold(mark))
@@ -81,7 +89,8 @@ def _in_time(row: HistoryRow) -> tuple[int, int, int]:
     return (earliest if is_known(earliest) else latest, latest, _KINDS.index(row.kind))
 
 
-def _object_row(owner: Row, made: When, records: Records) -> HistoryRow:
+def _object_row(connection: Connection, owner: Row, made: When, records: Records) -> HistoryRow:
+    amended = rewordings(connection, {"object": [owner.id]})
     return entry(
         "made",
         owner.number,
@@ -89,6 +98,7 @@ def _object_row(owner: Row, made: When, records: Records) -> HistoryRow:
         f"{owner.title or 'Object'} made",
         people=(Person(owner.maker, "maker"),) if owner.maker else (),
         rivals=tuple(records.rivals.get(("object", owner.id), ())),
+        amended=of(amended, "object", owner.id),
     )
 
 
@@ -110,8 +120,8 @@ def _rows(records: Records) -> Iterator[HistoryRow]:
             text = words.ended(row, names[row.layer_id])
             yield _record("ended", "removals", row, text, records, places[row.layer_id])
     yield from _sighting_rows(records, names, places)
-    yield from finding_rows(records.findings)
-    yield from plan_rows(records.plans)
+    yield from finding_rows(records.findings, records.amended)
+    yield from plan_rows(records.plans, records.amended)
 
 
 def _record(
@@ -128,6 +138,7 @@ def _record(
         source=source_of(row, _SOURCES[table]),
         rivals=rivals,
         note=row.note,
+        amended=of(records.amended, _SUBJECTS[table], row.id),
     )
 
 
@@ -147,6 +158,7 @@ def _component_rows(records: Records) -> Iterator[HistoryRow]:
                     source=source_of(row, _SOURCES["components"]),
                     rivals=[rival for rival in rivals if rival.field == kind],
                     note=row.note,
+                    amended=of(records.amended, "component", row.id),
                 )
 
 
@@ -157,7 +169,15 @@ def _place_rows(records: Records) -> Iterator[HistoryRow]:
         if date is not BLANK:
             rivals = records.rivals.get(("place", row.id), ())
             text = words.arisen(row)
-            yield entry("made", row.mark, date, text, places=[row.mark], rivals=rivals)
+            yield entry(
+                "made",
+                row.mark,
+                date,
+                text,
+                places=[row.mark],
+                rivals=rivals,
+                amended=of(records.amended, "place", row.id),
+            )
 
 
 def _layer_places(records: Records) -> dict[int, list[str]]:
@@ -176,6 +196,7 @@ def _grouped(rows: Rows) -> dict[int, list[str]]:
 
 def _intervention_rows(records: Records, names: dict[int, str]) -> Iterator[HistoryRow]:
     detail, rivals = _details(records, names), deed_rivals(records)
+    amended = _deed_rewordings(records)
     parts, places = _grouped(records.parts_touched), _grouped(records.places_touched)
     for row in records.interventions:
         yield entry(
@@ -191,6 +212,7 @@ def _intervention_rows(records: Records, names: dict[int, str]) -> Iterator[Hist
             source=source_of(row, _SOURCES["interventions"]),
             rivals=rivals[row.id],
             note=row.note,
+            amended=amended[row.id],
         )
 
 
@@ -224,6 +246,20 @@ def deed_rivals(records: Records) -> dict[int, list[Rival]]:
     return found
 
 
+def _deed_rewordings(records: Records) -> dict[int, list[Reworded]]:
+    """How each intervention read before, and what it laid, took off, moved and used."""
+    found: dict[int, list[Reworded]] = defaultdict(list)
+    if not records.amended:
+        return found
+    for row in records.interventions:
+        found[row.id] += of(records.amended, "intervention", row.id)
+    for name, table in (*_SUBJECTS.items(), ("agents", "agent")):
+        for row in getattr(records, name) if name not in ("interventions", "sightings") else ():
+            called = f"{table.replace('_', ' ')} {row.ref}"
+            found[row.intervention_id] += of(records.amended, table, row.id, called)
+    return found
+
+
 def _sighting_rows(
     records: Records, names: dict[int, str], places: dict[int, list[str]]
 ) -> Iterator[HistoryRow]:
@@ -248,4 +284,9 @@ def _sighting_rows(
             source=source_of(first, _SOURCES["sightings"]),
             rivals=[r for row in rows for r in records.rivals.get(("sighting", row.id), ())],
             note=words.notes(rows),
+            amended=[
+                one
+                for row in rows
+                for one in of(records.amended, "sighting", row.id, row.ref if len(rows) > 1 else "")
+            ],
         )

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from conservedb.questions.answers import HistoryRow, Person, Rival, Source, When
+from conservedb.questions.answers import HistoryRow, Person, Reworded, Rival, Source, When
 from conservedb.questions.history_words import sentence
 
 
@@ -22,6 +22,7 @@ def entry(
     source: Source | None = None,
     rivals: Sequence[Rival] = (),
     note: str = "",
+    amended: Sequence[Reworded] = (),
 ) -> HistoryRow:
     """An entry of a history; what is not given is blank."""
     return HistoryRow(
@@ -37,4 +38,5 @@ def entry(
         source,
         tuple(rivals),
         note,
+        tuple(amended),
     )

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 from sqlalchemy import ColumnElement, Connection, Table, func, select
@@ -13,6 +14,8 @@ from conservedb.questions.asking import Question, Rows, Selection, blank, cited,
 from conservedb.questions.evidence import People, Statements, by_owner, people_of
 from conservedb.questions.finding_records import Findings
 from conservedb.questions.plan_records import Plans
+from conservedb.questions.rewordings import STATEMENTS as _REWORDINGS
+from conservedb.questions.rewordings import Rewordings, rewordings
 from conservedb.questions.scopes import SCOPES, Scope
 from conservedb.records.layers import layer, layer_candidate, removal, sighting, sighting_person
 from conservedb.records.materials import material, material_class
@@ -28,6 +31,17 @@ from conservedb.records.treatments import (
     intervention_place,
     treatment,
 )
+
+_TABLES = {
+    "components": "component",
+    "places": "place",
+    "interventions": "intervention",
+    "agents": "agent",
+    "layers": "layer",
+    "removals": "removal",
+    "sightings": "sighting",
+    "events": "joint_event",
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,6 +65,7 @@ class Records:
     hands: People
     seen_by: People
     rivals: dict[tuple[str, int], list[Rival]]
+    amended: Rewordings
 
 
 def _words(table: FromClause, *names: str) -> list[ColumnElement[str]]:
@@ -122,6 +137,7 @@ def _touched(link: Table, target: Table, ids: Selection) -> Question:
 def _agents(ids: Selection) -> Question:
     return Question(
         select(
+            agent.c.id,
             agent.c.intervention_id,
             agent.c.ref,
             blank(func.coalesce(material.c.name, material.c.key, agent.c.material_words)).label(
@@ -252,13 +268,17 @@ class Asked:
 
     def records(self, connection: Connection, scope: int) -> Records:
         """Everything on record about the object, part, place or treatment with this id."""
+        rows = {name: asked.all(connection, scope=scope) for name, asked in self.rows.items()}
+        findings = self.findings.findings(connection, scope)
+        plans = self.plans.records(connection, scope)
         return Records(
-            **{name: asked.all(connection, scope=scope) for name, asked in self.rows.items()},
-            findings=self.findings.findings(connection, scope),
-            plans=self.plans.records(connection, scope),
+            **rows,
+            findings=findings,
+            plans=plans,
             hands=by_owner(self.hands.all(connection, scope=scope)),
             seen_by=by_owner(self.seen_by.all(connection, scope=scope)),
             rivals=self.stated.about(connection, scope=scope),
+            amended=rewordings(connection, _in_view(rows, findings, plans)),
         )
 
     def questions(self) -> tuple[Question, ...]:
@@ -269,5 +289,23 @@ class Asked:
         )
 
 
+def _in_view(rows: Mapping[str, Rows], findings: Findings, plans: Plans) -> dict[str, list[int]]:
+    """The records of a history, by table."""
+    found = {table: [row.id for row in rows[name]] for name, table in _TABLES.items()}
+    found |= {
+        "observation": [row.id for row in findings.observations],
+        "reading": [row.id for row in findings.readings],
+        "sample": [row.id for row in findings.samples],
+        "spot_test": [row.id for row in findings.tests],
+        "plan": [row.id for row in plans.plans],
+        "planned_step": [row.id for steps in plans.steps.values() for row in steps],
+        "authorisation": [row.id for row in plans.decisions],
+    }
+    return found
+
+
 ASKED = {kind: Asked(scope) for kind, scope in SCOPES.items()}
-STATEMENTS = tuple(question for asked in ASKED.values() for question in asked.questions())
+STATEMENTS = (
+    *(question for asked in ASKED.values() for question in asked.questions()),
+    *_REWORDINGS,
+)

@@ -21,6 +21,8 @@ from conservedb.knowledge.layers import Bounds
 from conservedb.questions.answers import Rival
 from conservedb.questions.asking import Question, Row, Rows, blank, cited, dated
 from conservedb.questions.evidence import People, Statements, by_owner, people_of
+from conservedb.questions.rewordings import STATEMENTS as _REWORDINGS
+from conservedb.questions.rewordings import Rewordings, rewordings
 from conservedb.records.layers import (
     BOUNDS,
     layer,
@@ -195,6 +197,7 @@ STATEMENTS = (
     *_ON_DEEDS.questions,
     *_ON_REMOVALS.questions,
     *_ON_SIGHTINGS.questions,
+    *_REWORDINGS,
 )
 PLAIN = len(_PLAIN)
 AT_BOUNDS = LAYERS.at("came_from")
@@ -214,6 +217,7 @@ class LayerEvidence:
     sides: dict[int, dict[str, Bounds]]
     candidates: dict[int, list[str]]
     rivals: dict[tuple[str, int], list[Rival]]
+    amended: Rewordings
 
 
 def gathered(connection: Connection, at: int, rows: Rows) -> LayerEvidence:
@@ -240,7 +244,21 @@ def gathered(connection: Connection, at: int, rows: Rows) -> LayerEvidence:
         sides,
         candidates,
         rivals,
+        rewordings(connection, _in_view(rows, removals, sightings)),
     )
+
+
+def _in_view(
+    rows: Rows, removals: dict[int, list[Row]], sightings: dict[int, list[Row]]
+) -> dict[str, list[int]]:
+    """The records that tell of these layers, by table."""
+    deeds = {row.intervention_id for row in rows if row.intervention_id is not None}
+    return {
+        "layer": [row.id for row in rows],
+        "intervention": sorted(deeds),
+        "removal": [row.id for some in removals.values() for row in some],
+        "sighting": [row.id for some in sightings.values() for row in some],
+    }
 
 
 def _by_layer(rows: Rows) -> dict[int, list[Row]]:

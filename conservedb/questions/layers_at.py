@@ -19,7 +19,7 @@ from conservedb.knowledge.layers import (
     state,
 )
 from conservedb.knowledge.layers import Sighting as Look
-from conservedb.questions.answers import AsOf, Deed, Held, Layer, Rival, Seen, State
+from conservedb.questions.answers import AsOf, Deed, Held, Layer, Reworded, Rival, Seen, State
 from conservedb.questions.asking import Row
 from conservedb.questions.evidence import BLANK, People, distinct, interval, source_of, when
 from conservedb.questions.layer_records import (
@@ -33,6 +33,7 @@ from conservedb.questions.layer_records import (
     LayerEvidence,
     gathered,
 )
+from conservedb.questions.rewordings import of
 from conservedb.records.layers import BOUNDS
 
 
@@ -88,6 +89,7 @@ def _layer(
         rivals=rivals,
         settle=_settle(own, on.last, known, candidates),
         came=(own.came_from, own.came_to),
+        amended=_amended(row, evidence) if evidence.amended else (),
     )
 
 
@@ -164,6 +166,19 @@ def _last_seen(seen: Sequence[Seen], known: Sequence[Look], on: AsOf) -> Seen | 
         if look.result == "seen" and look.when.latest <= on.last
     ]
     return seen[max(found)[1]] if found else None
+
+
+def _amended(row: Row, evidence: LayerEvidence) -> tuple[Reworded, ...]:
+    """How the layer read before, and the steps and looks that it is known by."""
+    found = list(of(evidence.amended, "layer", row.id))
+    if row.intervention:
+        called = f"intervention {row.intervention}"
+        found += of(evidence.amended, "intervention", row.intervention_id, called)
+    for taken in evidence.removals.get(row.id, ()):
+        found += of(evidence.amended, "removal", taken.id, "removal")
+    for look in evidence.sightings.get(row.id, ()):
+        found += of(evidence.amended, "sighting", look.id, "sighting")
+    return tuple(found)
 
 
 def _rivals(row: Row, evidence: LayerEvidence) -> tuple[Rival, ...]:

@@ -8,12 +8,12 @@ from typing import Any
 
 from sqlalchemy import Connection
 
-from conservedb.questions.answers import NoSuch
+from conservedb.questions.answers import FieldChange, NoSuch
 from conservedb.questions.naming import find_object
 from conservedb.records.every import metadata
 from conservedb.records.layers import BOUNDS
 from conservedb.store.connect import raw_of
-from conservedb.store.labels import label, owner_table
+from conservedb.store.labels import described, label, owner_table
 from conservedb.store.log import Head, head, span
 from conservedb.store.log_rows import parse
 from conservedb.store.logging_triggers import owner_field
@@ -40,15 +40,6 @@ class SetLine:
     hash: str
     counts: tuple[tuple[str, int], ...]
     undone_by: int | None
-
-
-@dataclass(frozen=True, slots=True)
-class FieldChange:
-    """A field before and after, as stored; "" where it was blank."""
-
-    name: str
-    before: str
-    after: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,12 +105,22 @@ def told(before: str | None, after: str | None) -> tuple[FieldChange, ...]:
     now = parse(after) if after is not None else {}
     names = sorted(was.keys() | now.keys())
     return tuple(
-        FieldChange(name.removesuffix("_words"), _said(was.get(name)), _said(now.get(name)))
+        FieldChange(_called(name), _said(was.get(name)), _said(now.get(name)))
         for name in names
         if was.get(name) != now.get(name)
         and name not in _WORKED_OUT
-        and not name.endswith(_DATE_PARTS)
+        and (not name.endswith(_DATE_PARTS) or _read_otherwise(name, was, now))
     )
+
+
+def _called(name: str) -> str:
+    return name.replace("_edtf", " read as").removesuffix("_words")
+
+
+def _read_otherwise(name: str, was: dict[str, Any], now: dict[str, Any]) -> bool:
+    """Whether the same words of a date are understood otherwise than before."""
+    words = name.replace("_edtf", "_words")
+    return name.endswith("_edtf") and was.get(words) == now.get(words)
 
 
 def _said(value: Any) -> str:  # noqa: ANN401 (whatever a column holds)
@@ -133,16 +134,10 @@ def _change(
     fields = told(before, after)
     what = label(connection, table, record)
     if "no. " in what and table == owner_table(table):  # it is gone: its name is in the log
-        what = _from_log(table, before or after or "")
+        what = described(table, parse(before or after or ""))
     if table != owner_table(table):
         what, happened = f"{what}: {table.replace('_', ' ')}", happened
     return RecordChange(what, happened, fields)
-
-
-def _from_log(table: str, text: str) -> str:
-    fields = parse(text)
-    key = next((k for k in ("mark", "ref", "key", "name", "number") if k in fields), "id")
-    return f"{table.replace('_', ' ')} {fields.get(key, '')}"
 
 
 def _line(connection: Connection, row: Any, undone: dict[int, int]) -> SetLine:  # noqa: ANN401

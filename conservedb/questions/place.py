@@ -22,6 +22,7 @@ from conservedb.questions.asking import Question, Row, blank, cited, dated
 from conservedb.questions.evidence import source_of, when
 from conservedb.questions.lasting import object_made
 from conservedb.questions.layer_records import STATEMENTS as _LAYER_STATEMENTS
+from conservedb.questions.rewordings import of, rewordings
 from conservedb.questions.summary import summary
 from conservedb.records.materials import material
 from conservedb.records.objects import component
@@ -143,6 +144,7 @@ def _answer(
         last_seen=seen,
         summary=summary(row.kind, row.load_kg, condition, fixings, layers, rivals, seen),
         residues=cautions.residues_at(connection, row.id, on),
+        amended=of(rewordings(connection, {"place": [row.id]}), "place", row.id),
     )
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from conservedb.questions.answers import Person, Seen, Source
+from conservedb.questions.answers import Person, Reworded, Seen, Source
 
 STATE_WORDS = {
     "not yet": "not yet there",
@@ -60,3 +60,11 @@ def clearing(words: str) -> str:
     """Whether an agent was cleared, as recorded; free words are passed on, not judged."""
     known = {"": "clearing not recorded", "yes": "cleared", "no": "recorded as not cleared"}
     return known.get(words.strip().lower(), f"clearing recorded as: {words}")
+
+
+def reworded(one: Reworded) -> str:
+    """An amendment in words: day, person, reason, and what read otherwise before."""
+    why = f" ({one.reason})" if one.reason else ""
+    which = f"{one.of}: " if one.of else ""
+    was = "; ".join(f"{field.name} was {field.before or 'blank'}" for field in one.fields)
+    return f"{one.when} by {one.who}{why}: {which}{was}"

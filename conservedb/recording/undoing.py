@@ -18,7 +18,7 @@ from conservedb.records.every import metadata
 from conservedb.records.layers import BOUNDS
 from conservedb.store.connect import raw_of, reading, writing
 from conservedb.store.labels import label
-from conservedb.store.log import Author, SetRow, open_number, sets, span
+from conservedb.store.log import Author, SetRow, open_number, sets, span, taken_back
 from conservedb.store.log_rows import parse
 from conservedb.store.logging_triggers import owner_field
 from conservedb.store.past import last_change
@@ -55,21 +55,11 @@ class _Work:
     back: list[_Net] = field(default_factory=list)
 
 
-def in_force(connection: Connection) -> dict[int, bool]:
-    """Whether each change set stands: it does unless one that stands takes it back."""
-    known = [one for one in sets(raw_of(connection)) if one.hash is not None]
-    stands = {one.id: True for one in known}
-    for one in reversed(known):  # a later one decides about an earlier one
-        if one.undoes_id is not None and stands[one.id]:
-            stands[one.undoes_id] = False
-    return stands
-
-
 def latest(connection: Connection, who: str, *, undone: bool) -> SetRow | None:
     """The last change set of a person that stands: of their work, or of what they took back."""
-    stands = in_force(connection)
+    gone = taken_back(raw_of(connection))
     for one in sorted(sets(raw_of(connection)), key=lambda row: row.id, reverse=True):
-        mine = one.who == who and one.hash is not None and stands[one.id]
+        mine = one.who == who and one.hash is not None and one.id not in gone
         if (
             mine
             and (one.kind == "undone") == undone
@@ -91,7 +81,7 @@ def undo(connection: Connection, number: int) -> None:
         raise CannotUndo(f"there is no change set {number}; conservedb log lists them")
     if wanted.kind in OF_THE_PROGRAM:
         raise CannotUndo(f"change set {number} was {wanted.kind} by the program; it stays")
-    if not in_force(connection)[number]:
+    if number in taken_back(raw_of(connection)):
         raise CannotUndo(f"change set {number} has been taken back already")
     nets = _nets(connection, number)
     work = _compared(connection, nets)

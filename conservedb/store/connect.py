@@ -6,6 +6,7 @@ truncated at commit, flushed fully; no memory mapping; foreign keys and recursiv
 
 from __future__ import annotations
 
+import os
 import sqlite3
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -21,7 +22,8 @@ from conservedb.store.problems import DatabaseProblem
 
 OLDEST_SQLITE = (3, 37, 0)
 BUSY_SECONDS = 30
-_PRAGMAS = (
+PRAGMAS = (
+    "PRAGMA journal_mode=TRUNCATE",
     "PRAGMA foreign_keys=ON",
     "PRAGMA recursive_triggers=ON",
     "PRAGMA cell_size_check=ON",
@@ -29,6 +31,7 @@ _PRAGMAS = (
     "PRAGMA synchronous=FULL",
     "PRAGMA temp_store=MEMORY",
 )
+"""What every connection is set to before anything else."""
 
 
 def connect_sqlite(path: Path) -> sqlite3.Connection:
@@ -72,9 +75,8 @@ def _prepared(path: Path, mode: str) -> sqlite3.Connection:
         check_same_thread=False,
     )
     try:
-        raw.execute("PRAGMA journal_mode=TRUNCATE").fetchone()
-        for pragma in _PRAGMAS:
-            raw.execute(pragma)
+        for pragma in PRAGMAS:
+            raw.execute(pragma).fetchone()
     except sqlite3.Error:
         raw.close()
         raise
@@ -122,8 +124,10 @@ def writing(engine: Engine, author: Author) -> Iterator[Connection]:
             open_set(raw, author)
             yield connection
             sealed = seal(raw)
-        except BaseException:
+        except BaseException as problem:
             transaction.rollback()
+            if isinstance(problem, _REFUSALS) and _told_of_file(problem):
+                raise _cannot_write(problem) from problem
             raise
         if sealed is None:  # nothing was changed: there is nothing to keep, nor to log
             transaction.rollback()
@@ -132,9 +136,29 @@ def writing(engine: Engine, author: Author) -> Iterator[Connection]:
         try:
             transaction.commit()
         except OperationalError as problem:
-            transaction.rollback()
+            if raw.in_transaction:  # SQLAlchemy takes the transaction for over, and SQLite does not
+                raw.execute("ROLLBACK")
             _look_again(engine, sealed, problem)
     remember(identity, sealed)
+
+
+def ensure_writable(engine: Engine) -> None:
+    """To be asked before anybody types: whether this account may write to the file at all.
+
+    Raises:
+        DatabaseProblem: it may not.
+    """
+    with reading(engine) as connection:
+        path = Path(connection.exec_driver_sql("PRAGMA database_list").all()[0][2])
+    if not os.access(path, os.W_OK):
+        raise DatabaseProblem(
+            f"you may read {path} but not write to it; ask whoever looks after the folder"
+        )
+    if not os.access(path.parent, os.W_OK):  # the journal of every change is made beside the file
+        raise DatabaseProblem(
+            f"you may not write to the folder {path.parent}, which every change needs; ask whoever"
+            " looks after it"
+        )
 
 
 def raw_of(connection: Connection) -> sqlite3.Connection:
@@ -142,6 +166,19 @@ def raw_of(connection: Connection) -> sqlite3.Connection:
     raw = connection.connection.driver_connection
     assert isinstance(raw, sqlite3.Connection)
     return raw
+
+
+_REFUSALS = (OperationalError, sqlite3.OperationalError)
+
+
+def _told_of_file(problem: Exception) -> bool:
+    """Whether it is the file or the disk that refuses, and not a statement that is wrong."""
+    return any(word in _told(problem) for word in ("locked", "readonly", "full", "disk I/O"))
+
+
+def _told(problem: Exception) -> str:
+    """What SQLite itself says."""
+    return str(problem.orig if isinstance(problem, OperationalError) else problem)
 
 
 def _look_again(engine: Engine, sealed: Head, problem: OperationalError) -> None:
@@ -154,8 +191,8 @@ def _look_again(engine: Engine, sealed: Head, problem: OperationalError) -> None
         raise _cannot_write(problem) from problem
 
 
-def _cannot_write(problem: OperationalError) -> DatabaseProblem:
-    told = str(problem.orig)
+def _cannot_write(problem: Exception) -> DatabaseProblem:
+    told = _told(problem)
     if "locked" in told:
         return DatabaseProblem(
             f"another program has held the database for {BUSY_SECONDS} seconds; nothing was"

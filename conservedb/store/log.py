@@ -25,6 +25,7 @@ PROGRAM = "conservedb"
 """Who stands in the log for what the program does by itself."""
 
 _SET = "id, who, at, kind, reason, program, undoes_id, changes, last_change, prev, hash"
+_ENCODED = json.JSONEncoder(ensure_ascii=False, separators=(",", ":")).encode
 
 
 @dataclass(frozen=True, slots=True)
@@ -150,12 +151,7 @@ def digest(raw: sqlite3.Connection, row: SetRow, first: int) -> str:
 
 
 def _line(values: tuple[Any, ...]) -> bytes:
-    return (
-        json.dumps(values, ensure_ascii=False, separators=(",", ":")).encode(
-            "utf-8", "surrogatepass"
-        )
-        + b"\n"
-    )
+    return _ENCODED(values).encode("utf-8", "surrogatepass") + b"\n"
 
 
 def _genesis(raw: sqlite3.Connection) -> str:
@@ -176,6 +172,18 @@ def head(raw: sqlite3.Connection) -> Head | None:
     """The end of the chain, to be printed on whatever leaves the house."""
     last = last_sealed(raw)
     return Head(last.id, last.hash or "") if last else None
+
+
+def taken_back(raw: sqlite3.Connection) -> set[int]:
+    """The change sets that do not stand: one does unless one that stands takes it back."""
+    gone: set[int] = set()
+    for number, undoes in raw.execute(
+        "SELECT id, undoes_id FROM change_set WHERE undoes_id IS NOT NULL AND hash IS NOT NULL"
+        " ORDER BY id DESC"  # a later one decides about an earlier one
+    ):
+        if number not in gone:
+            gone.add(undoes)
+    return gone
 
 
 def span(raw: sqlite3.Connection, number: int) -> tuple[int, int]:

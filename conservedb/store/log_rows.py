@@ -70,18 +70,20 @@ def replayed(raw: sqlite3.Connection, table: str) -> tuple[Counter[tuple[int, st
             else:
                 being[record, before] -= 1
         if after is not None:
-            being[record, after] += 1
+            being[record, after] = being.get((record, after), 0) + 1
     return +being, astray
 
 
 def differences(raw: sqlite3.Connection) -> Iterator[Difference]:
     """Every row that is not as the log last says."""
     for table in logged_tables():
-        yield from _differences(raw, table)
+        yield from differing(raw, table, replayed(raw, table.name)[0])
 
 
-def _differences(raw: sqlite3.Connection, table: Table) -> Iterator[Difference]:
-    logged, _ = replayed(raw, table.name)
+def differing(
+    raw: sqlite3.Connection, table: Table, logged: Counter[tuple[int, str]]
+) -> Iterator[Difference]:
+    """Every row of a table that is not as the log last says; `logged` is what it leaves there."""
     found = Counter(current(raw, table))
     yield from _paired(table.name, logged - found, found - logged)
 
@@ -120,7 +122,10 @@ def _log_table(raw: sqlite3.Connection, table: Table) -> int:
             f" t.{owner_field(table)}, NULL, {row_text(table, 't')} FROM {table.name} t"
         )
         return done.rowcount
-    rows = [(d.table, d.record, d.logged, d.found) for d in _differences(raw, table)]
+    rows = [
+        (d.table, d.record, d.logged, d.found)
+        for d in differing(raw, table, replayed(raw, table.name)[0])
+    ]
     raw.executemany(
         f"{_INTO} VALUES ((SELECT id FROM change_set WHERE hash IS NULL), ?, ?, ?, ?)", rows
     )

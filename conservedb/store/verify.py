@@ -8,11 +8,12 @@ from __future__ import annotations
 
 import sqlite3
 from collections.abc import Iterator
+from functools import cache
 from typing import NamedTuple
 
 from conservedb.store import derived
 from conservedb.store.log import Head, SetRow, digest, sets
-from conservedb.store.log_rows import differences, parse, replayed
+from conservedb.store.log_rows import differing, parse, replayed
 from conservedb.store.logging_triggers import logged_tables
 from conservedb.store.version import APPLICATION_ID, HEAD, migrations_folder
 
@@ -67,6 +68,7 @@ def _schema(raw: sqlite3.Connection) -> Iterator[Found]:
             yield Found("schema", f"{name} was rewritten")
 
 
+@cache
 def _as_made() -> dict[str, str]:
     """The schema of a new database, by kind and name."""
     from conservedb.store.upgrade import run_migrations
@@ -134,18 +136,20 @@ def _rows(raw: sqlite3.Connection) -> Iterator[Found]:
     if not {table.name for table in logged_tables()} <= there:
         yield Found("rows", "could not be held against the log while a table is missing")
         return
+    count = 0
     for table in logged_tables():
-        _, astray = replayed(raw, table.name)
+        logged, astray = replayed(raw, table.name)
         for number in astray[:_NAMED]:
             yield Found(
                 "rows",
                 f"change {number} of {table.name} starts from a state that the log does not know",
             )
-    for count, one in enumerate(differences(raw)):
-        if count == _NAMED:
-            yield Found("rows", "and more rows")
-            return
-        yield Found("rows", _told(one.table, one.record, one.logged, one.found))
+        for one in differing(raw, table, logged):
+            if count == _NAMED:
+                yield Found("rows", "and more rows")
+                return
+            count += 1
+            yield Found("rows", _told(one.table, one.record, one.logged, one.found))
 
 
 def _told(table: str, record: int, logged: str | None, found: str | None) -> str:

@@ -14,7 +14,7 @@ from conservedb.tui.action import FORM, Action, Motion
 from conservedb.tui.actions_recording import RECORDING
 
 WIDEST = 79  # cells of the key line, for the narrowest terminal
-SCREENS = ("start", "object", "material", "removal")
+SCREENS = ("start", "object", "material", "removal", "treatment")
 
 
 _READING = (
@@ -108,8 +108,28 @@ _READING = (
         "full text",
         "Full text of what is selected",
         "Everything on record about the line under the cursor, nothing shortened.",
-        ("object", "material", "removal"),
+        ("object", "material", "removal", "treatment"),
         8,
+    ),
+    Action(
+        "treatments",
+        ("a",),
+        "a",
+        "treatments",
+        "Treatments of this object",
+        "Plan, authorisation, steps and next check of a treatment; of several, choose one.",
+        ("object", "treatment"),
+        8,
+    ),
+    Action(
+        "whole",
+        ("p",),
+        "p",
+        "object",
+        "Open the object",
+        "The parts and locations of the object that is treated, as they are today.",
+        ("treatment",),
+        6,
     ),
     Action(
         "fold",

@@ -14,12 +14,13 @@ from conservedb.questions.answers import (
     ObjectAnswer,
     PlaceAnswer,
     Residue,
+    Reworded,
     Rival,
     Side,
     Warning_,
     When,
 )
-from conservedb.questions.wording import hands
+from conservedb.questions.wording import hands, reworded
 from conservedb.tui import wording
 
 Fact = tuple[str, str]
@@ -63,11 +64,12 @@ def layer_facts(layer: Layer) -> Iterator[Fact]:
         yield "sightings", "none on record"
     yield "identity", layer.identified or "not recorded"
     yield "significance", _by(_significance(layer.significance), layer.significance_by)
-    yield from _rivals(layer.rivals)
+    yield from rival_facts(layer.rivals)
     for source in layer.sources:
         if source != layer.laid.source:
             yield "source", wording.source_or_not(source)
     yield "note", layer.note
+    yield from _amended(layer.amended)
 
 
 def fixing_facts(fixing: Fixing) -> Iterator[Fact]:
@@ -103,8 +105,9 @@ def place_facts(answer: PlaceAnswer) -> Iterator[Fact]:
     if answer.load_kg is not None:
         yield "carries", f"{answer.load_kg:g} kg; {wording.source_words(answer.load_source)}"
     yield "access", answer.access
-    yield from _rivals(answer.rivals)
+    yield from rival_facts(answer.rivals)
     yield "note", answer.note
+    yield from _amended(answer.amended)
 
 
 def part_facts(part: ComponentRow) -> Iterator[Fact]:
@@ -135,7 +138,7 @@ def object_facts(answer: ObjectAnswer) -> Iterator[Fact]:
         yield "examined", wording.examined_words(answer.last_examined)
         yield "", _papers(answer.last_examined)
     yield "parts", f"{len(answer.components)}, with {len(answer.places)} locations"
-    yield from _rivals(answer.rivals)
+    yield from rival_facts(answer.rivals)
     yield "note", answer.note
 
 
@@ -153,8 +156,9 @@ def event_facts(row: HistoryRow) -> Iterator[Fact]:
     yield "parts", ", ".join(row.components)
     yield "locations", ", ".join(row.places)
     yield "source", wording.source_or_not(row.source)
-    yield from _rivals(row.rivals)
+    yield from rival_facts(row.rivals)
     yield "note", row.note
+    yield from _amended(row.amended)
 
 
 def residue_facts(residue: Residue) -> Iterator[Fact]:
@@ -196,7 +200,12 @@ def _papers(deed: Deed) -> str:
     return "; ".join(one for one in (source, deed.note) if one)
 
 
-def _rivals(rivals: Iterable[Rival]) -> Iterator[Fact]:
+def _amended(found: Iterable[Reworded]) -> Iterator[Fact]:
+    for one in found:
+        yield "amended", reworded(one)
+
+
+def rival_facts(rivals: Iterable[Rival]) -> Iterator[Fact]:
     """What sources state, also against each other."""
     for rival in rivals:
         weight = {"yes": "followed", "no": "not followed"}.get(rival.followed, "undecided")

@@ -22,6 +22,7 @@ if TYPE_CHECKING:
     )
     from conservedb.questions.material_answers import MaterialAnswer
     from conservedb.questions.removal_answers import RemovalAnswer
+    from conservedb.questions.treatment_answers import TreatmentAnswer, TreatmentsAnswer
 
 
 Answer = TypeVar("Answer")
@@ -67,6 +68,12 @@ class Reading(Protocol):
 
     def removal(self, number: str, mark: str, layer: str, on: AsOf, band: str) -> RemovalAnswer:
         """How a layer may come off; `layer` "" is the likeliest, `band` "" the department's."""
+
+    def treatments(self, number: str) -> TreatmentsAnswer:
+        """The treatments of an object."""
+
+    def treatment(self, number: str, ref: str) -> TreatmentAnswer:
+        """One treatment of an object, as it stands today."""
 
 
 class Database:
@@ -138,6 +145,19 @@ class Database:
         from conservedb.questions.removal import removal
 
         return self.ask(lambda connection: removal(connection, number, mark, layer, on, band))
+
+    def treatments(self, number: str) -> TreatmentsAnswer:
+        """See `Reading`."""
+        from conservedb.questions.treatment import treatments
+
+        return self.ask(lambda connection: treatments(connection, number))
+
+    def treatment(self, number: str, ref: str) -> TreatmentAnswer:
+        """See `Reading`."""
+        from conservedb.questions.treatment import treatment
+        from conservedb.store.opening import today
+
+        return self.ask(lambda connection: treatment(connection, number, ref, today(connection)))
 
     def ask(self, question: Callable[[Connection], Answer]) -> Answer:
         """Put a question to one unchanging state of the file.

@@ -1,4 +1,7 @@
-"""Importing CSV against a bare `executemany` of the same rows into the same indexed tables."""
+"""Importing CSV, with its log, against a bare `executemany` of the same rows.
+
+The floor has the same tables and indexes, but no triggers, and no log is written.
+"""
 
 from __future__ import annotations
 
@@ -8,13 +11,14 @@ from pathlib import Path
 
 import pytest
 
+from conservedb.store.log import LOG
 from tests.bench.conftest import Collection
 
-BUDGET = 10
+BUDGET = 20
 
 
 def bare_inserts(source: Path, target: Path) -> float:
-    """Seconds to insert every row of `source` into empty tables with the same indexes."""
+    """Seconds to insert every row of `source` but the log's into empty tables, indexed alike."""
     rows_from, into = sqlite3.connect(source), sqlite3.connect(target, isolation_level=None)
     into.execute("PRAGMA journal_mode=TRUNCATE")
     into.execute("PRAGMA synchronous=FULL")
@@ -25,7 +29,7 @@ def bare_inserts(source: Path, target: Path) -> float:
     rows = {}
     for name, sql in schema:
         into.execute(sql)
-        if sql.startswith("CREATE TABLE"):
+        if sql.startswith("CREATE TABLE") and name not in LOG:
             rows[name] = rows_from.execute(f"SELECT * FROM {name}").fetchall()
     started = time.perf_counter()
     into.execute("BEGIN")

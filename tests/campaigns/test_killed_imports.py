@@ -35,7 +35,7 @@ def exported(path: Path, folder: Path) -> dict[str, list[bytes]]:
     engine.dispose()
     return {
         p.name: [line.rsplit(b",", 2)[0] for line in p.read_bytes().splitlines()]
-        for p in sorted(folder.iterdir())
+        for p in sorted(folder.glob("*.csv"))
     }
 
 

@@ -117,6 +117,33 @@ def test_a_material_without_a_place_is_refused(engine: Engine) -> None:
     assert "names no place" in fault.sentence()
 
 
+def test_a_batch_says_what_is_laid(engine: Engine) -> None:
+    batch = {
+        "ref": "BATCH-7",
+        "material": "paraloid b-72",
+        "concentration": "7 %",
+        "carrier": "acetone",
+    }
+    assert not enter(engine, lambda _: entries(batches=[batch]), ME, TODAY).faults
+    step = Step(
+        OBJECT, "coat", places=("S1",), batch="BATCH-7", carrier="ethanol", date="2026-10-30"
+    )
+    assert not record(engine, step).faults
+    with reading(engine) as connection:
+        laid = cells(connection, "layers", "L3")
+    assert laid["material"].startswith("paraloid b-72")
+    assert (laid["batch"], laid["concentration"], laid["carrier"]) == ("BATCH-7", "7 %", "ethanol")
+    assert sentences(engine, replace(step, batch="BATCH-8")) == (
+        'S1: batch "BATCH-8" is no batch on record; did you mean BATCH-7?',
+    )
+
+
+def test_a_new_ref_does_not_follow_that_of_a_year(engine: Engine) -> None:
+    of_a_year = [{"ref": "1989/1"}, {"ref": "I1989-7"}, {"ref": "I1989-8"}, {"ref": "I1989-9"}]
+    assert not enter(engine, lambda _: entries(interventions=of_a_year), ME, TODAY).faults
+    assert record(engine, replace(STEP, places=("J03",))).keys[1] == "I2"
+
+
 def test_cleaning_lays_nothing(engine: Engine) -> None:
     step = Step(OBJECT, "clean", components=("B01", "B02"), agent="acetone", people="Ida Holm (x)")
     assert not record(engine, step).faults

@@ -46,7 +46,7 @@ QUESTIONS = list(
     )
 )
 READ_WHOLE = {"material", "material_class", "material_alias", "object", "treatment", "person"}
-READ_WHOLE |= {"trade_name", "source", "below", "above", "touched", "CONSTANT"}
+READ_WHOLE |= {"trade_name", "source", "below", "above", "touched", "CONSTANT", "wanted"}
 READ_WHOLE |= {"material_part", "material_value", "hansen", "solubility", "solubility_part"}
 READ_WHOLE |= {"trait", "hazard", "hazard_statement", "exposure_limit", "restriction", "setting"}
 READ_WHOLE |= {"rule", "period", "climate", "standing_approval", "needed_authorisation"}

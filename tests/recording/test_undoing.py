@@ -134,3 +134,10 @@ def test_a_place_that_is_named_is_not_withdrawn(engine: Engine) -> None:
         writing(engine, Author("A. Tester", "withdrawn", "x")) as connection,
     ):
         withdraw(connection, "place", place)
+
+
+def test_today_is_kept_as_a_day(engine: Engine) -> None:
+    step = {"ref": "I2", "kind": "clean", "date": " Today "}
+    assert not enter(engine, lambda _: entries(interventions=[step]), ME, TODAY).faults
+    with reading(engine) as connection:
+        assert shown(connection, "intervention", OBJECT, "I2").cells["date"] == TODAY.isoformat()

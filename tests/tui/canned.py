@@ -33,7 +33,9 @@ from conservedb.questions.answers import (
 from conservedb.questions.asof import as_of
 from conservedb.questions.material_answers import MaterialAnswer
 from conservedb.questions.removal_answers import RemovalAnswer
+from conservedb.questions.treatment_answers import TreatmentAnswer, TreatmentsAnswer
 from conservedb.tui.reading import Unanswered
+from tests.tui import canned_treatment
 from tests.tui.canned_plans import ACRYLIC, RESINS, removal
 
 NUMBER = "SQ.1902.7"
@@ -197,7 +199,9 @@ class Canned:
     def start(self) -> StartAnswer:
         hit = Hit("place", NUMBER, "J14", "basin lip to right dolphin", "moving, carries 85 kg")
         return StartAnswer(
-            open_treatments=(Hit("object", NUMBER, "", "Move to the new gallery", "T2026"),),
+            open_treatments=(
+                Hit("treatment", NUMBER, "T2026", "Move to the new gallery", "begun 2026"),
+            ),
             restless_joints=(hit,),
             recent_objects=(Hit("object", NUMBER, "", TITLE, "Store 3, bay 2"),),
             counts={"objects": 13, "treatments": 49},
@@ -262,6 +266,15 @@ class Canned:
         if mark == "S02":
             raise Unanswered(str(NoSuch("layer to take off at", mark)))
         return removal(number, TITLE, mark, layer, on, band)
+
+    def treatments(self, number: str) -> TreatmentsAnswer:
+        return canned_treatment.ROWS
+
+    def treatment(self, number: str, ref: str) -> TreatmentAnswer:
+        known = {one.ref: one for one in (canned_treatment.NEW, canned_treatment.OLD)}
+        if ref not in known:
+            raise Unanswered(str(NoSuch(f"treatment of {number}", ref)))
+        return known[ref]
 
 
 def _on(one: Layer, day: int) -> Layer:

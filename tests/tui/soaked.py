@@ -15,6 +15,7 @@ from conservedb.questions.answers import (
 )
 from conservedb.questions.material_answers import MaterialAnswer
 from conservedb.questions.removal_answers import RemovalAnswer
+from conservedb.questions.treatment_answers import TreatmentAnswer, TreatmentsAnswer
 from tests.tui.canned import Canned
 
 WORDS_OF_OURS = {
@@ -22,7 +23,8 @@ WORDS_OF_OURS = {
     "remains", "by_side", "kind", "edtf", "derived", "on", "mark", "place", "component",
     "other_component", "parent", "bridges", "object", "number", "ref", "followed", "counts",
     "throughout", "at_some_time", "possibly", "condition", "known_from", "layer", "effect",
-    "group", "path", "band", "widest_band", "key", "solvent", "material",
+    "group", "path", "band", "widest_band", "key", "solvent", "material", "outcome", "level",
+    "field",
 }  # fmt: skip
 """Fields with a closed list of words, and those by which records are told apart."""
 
@@ -89,3 +91,9 @@ class Soaked(Canned):
 
     def removal(self, number: str, mark: str, layer: str, on: AsOf, band: str) -> RemovalAnswer:
         return soak(super().removal(number, mark, layer, on, band), self.text)
+
+    def treatments(self, number: str) -> TreatmentsAnswer:
+        return soak(super().treatments(number), self.text)
+
+    def treatment(self, number: str, ref: str) -> TreatmentAnswer:
+        return soak(super().treatment(number, ref), self.text)

@@ -20,12 +20,13 @@ from conservedb.tui.screens.object import ObjectScreen
 from conservedb.tui.screens.removal import RemovalScreen
 from conservedb.tui.screens.sheet import help_sheet
 from conservedb.tui.screens.start import StartScreen
+from conservedb.tui.screens.treatment import TreatmentScreen
 from conservedb.tui.widgets.key_line import KeyLine
 from conservedb.tui.widgets.lines import Lines
 from tests.tui.canned import NUMBER
 from tests.tui.conftest import press, screen_text, settle, sitting
 
-READING = (StartScreen, ObjectScreen, MaterialScreen, RemovalScreen)
+READING = (StartScreen, ObjectScreen, MaterialScreen, RemovalScreen, TreatmentScreen)
 SCREENS = (*READING, FormScreen)
 NAMES = [screen.NAME for screen in READING]
 
@@ -89,6 +90,8 @@ async def go_to(pilot: Pilot[None], where: str) -> None:
         await app.push_screen(MaterialScreen(app.reading, "b72", today))
     elif where == RemovalScreen.NAME:
         await app.push_screen(RemovalScreen(app.reading, NUMBER, "J14", "", today))
+    elif where == TreatmentScreen.NAME:
+        await app.push_screen(TreatmentScreen(app.reading, NUMBER, "T2026"))
     await settle(pilot)
 
 

@@ -24,6 +24,7 @@ from conservedb.tui.app import ConservedbApp
 from conservedb.tui.screens.material import MaterialScreen
 from conservedb.tui.screens.object import ObjectScreen
 from conservedb.tui.screens.removal import RemovalScreen
+from conservedb.tui.screens.treatment import TreatmentScreen
 from conservedb.tui.text import LONGEST_LINE, plain, prose
 from conservedb.tui.widgets.lines import Lines
 from tests.nasty import NASTY
@@ -112,6 +113,8 @@ async def beyond(pilot: Pilot[None], text: str) -> None:
         (MaterialScreen(app.reading, "resin", today), ()),
         (removal, (("f",), ("c",), ("i",))),
         (RemovalScreen(app.reading, "SQ.1902.7", "J14", "L14b", today), ()),
+        (TreatmentScreen(app.reading, "SQ.1902.7", "T2026"), (("f",), ("a",))),
+        (TreatmentScreen(app.reading, "SQ.1902.7", "T1934"), (("f",),)),
     )
     for screen, sheets in ways:
         await app.push_screen(screen)
@@ -163,6 +166,8 @@ def test_no_raw_sequence_reaches_a_terminal() -> None:
     try:
         seen = b"".join(_until(main, b"Open treatments", 20))
         os.write(main, b"\x1b[B\r")
+        seen += b"".join(_until(main, b"authorisation, steps", 20))
+        os.write(main, b"p")
         seen += b"".join(_until(main, b"History", 20))
         os.write(main, b"\x11")
         seen += b"".join(_until(main, b"\x1b[?1049l", 10))

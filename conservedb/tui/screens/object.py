@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from textual import on
 from textual.app import ComposeResult
 from textual.binding import Binding
@@ -28,6 +30,9 @@ from conservedb.tui.widgets.parts import Parts
 from conservedb.tui.widgets.section import Section
 from conservedb.tui.widgets.selected import Selected
 from conservedb.tui.widgets.time_rule import TimeRule
+
+if TYPE_CHECKING:
+    from conservedb.questions.treatment_answers import TreatmentsAnswer
 
 SETTLE = 0.05  # seconds the cursor must rest before a location is asked for
 WIDE = 116  # cells from which history and details stand side by side
@@ -189,6 +194,27 @@ class ObjectScreen(RecordingHere):
         from conservedb.tui.screens.material import MaterialScreen
 
         self.app.push_screen(MaterialScreen(self.reading, word, self.on))
+
+    def action_treatments(self) -> None:
+        """The treatments of this object: the only one, or a list to choose from."""
+        reading, number = self.reading, self.number
+        self.ask("treatments", lambda: reading.treatments(number), self._show_treatments, self.tell)
+
+    def _show_treatments(self, answer: TreatmentsAnswer) -> None:
+        from conservedb.tui.screens.treatments import TreatmentsSheet
+
+        if not answer.rows:
+            self.tell("no treatment of this object is on record")
+        elif len(answer.rows) == 1:
+            self._treatment_chosen(answer.rows[0].ref)
+        else:
+            self.app.push_screen(TreatmentsSheet(answer), self._treatment_chosen)
+
+    def _treatment_chosen(self, ref: str | None) -> None:
+        if ref is not None:
+            from conservedb.tui.screens.treatment import TreatmentScreen
+
+            self.app.push_screen(TreatmentScreen(self.reading, self.number, ref))
 
     def action_fold(self) -> None:
         """Unfold or fold the whole tree."""

@@ -12,11 +12,15 @@ if TYPE_CHECKING:
 
 
 def screen_of(reading: Reading, hit: Hit, on: AsOf | None = None) -> Screen[None] | None:
-    """The screen of an object, part, location or material; None for what has none.
+    """The screen of a treatment, object, part, location or material; None for what has none.
 
     Args:
         on: the day on which a material is to be shown; today by default.
     """
+    if hit.kind == "treatment":
+        from conservedb.tui.screens.treatment import TreatmentScreen
+
+        return TreatmentScreen(reading, hit.object, hit.mark)
     if hit.object:
         from conservedb.tui.screens.object import ObjectScreen
 

@@ -54,10 +54,11 @@ def _drawer(row: HistoryRow, *, later: bool) -> Drawer:
         date = plain(row.date.said, QUIET if later else STRONG)
         by = plain(hands(row.people), QUIET)
         doubt = plain("papers disagree" if row.rivals else "", UNSURE)
+        mended = plain("amended" if row.amended else "", QUIET)
         sentence = plain(row.sentence, QUIET if later else "")
         paper = plain(row.source.ref if row.source else "", QUIET)
         return (
-            joined((date, by, doubt), "  ").truncate(width, ellipsis=True),
+            joined((date, by, doubt, mended), "  ").truncate(width, ellipsis=True),
             joined((Content(" "), sentence, paper), " ").truncate(width, ellipsis=True),
         )
 
