@@ -9,7 +9,7 @@ from dataclasses import fields, replace
 from conservedb.exchange.cells import escape, join_role, split_list, unescape
 from conservedb.exchange.deeds import LAID, USED, Removing, Step
 from conservedb.exchange.last_time import NO_STEP, again, last_used
-from conservedb.exchange.planned_for import planned_for
+from conservedb.exchange.planned_for import open_treatments, planned_for
 from conservedb.exchange.subjects import BY_NAME
 from conservedb.questions.completing import there_at
 from conservedb.tui.about import About
@@ -95,7 +95,9 @@ def by_right(connection: Connection, step: Step) -> Step:
         ref, treatment = planned
         return replace(step, planned_step=ref, treatment=treatment, standing="planned")
     standing = "" if step.standing == "planned" else step.standing
-    return replace(step, planned_step="", standing=standing)
+    known = step.treatment in open_treatments(connection, step.object)
+    treatment = step.treatment if known else ""
+    return replace(step, planned_step="", standing=standing, treatment=treatment)
 
 
 def first_removing(

@@ -7,6 +7,7 @@ import signal
 import subprocess
 import time
 from collections.abc import Callable, Iterator
+from functools import partial
 from pathlib import Path
 
 import pytest
@@ -82,7 +83,7 @@ def test_a_day_at_the_bench(bench: Bench, demo: Path) -> None:
     for number in range(1, 7):
         bench.shows("Record an observation", BLANK)
         bench.do("crack", "<Tab>", f"opening {number}", "<C-s>")
-        _until(bench, lambda n=number: len(_seen(demo)) == n)
+        _until(bench, partial(_are_seen, demo, number))
     bench.shows("Record an observation", BLANK)
     bench.do("<Escape>")
     bench.loses("Record an observation")
@@ -95,7 +96,7 @@ def test_a_day_at_the_bench(bench: Bench, demo: Path) -> None:
     for kind, material in (("cons", "b72"), ("fill", "b72")):
         bench.shows("Record a step of a plan", "not chosen")
         bench.do(kind, "<Tab>", "brushed", "<Tab>", material, "<C-s>")
-        _until(bench, lambda m=kind: _planned(demo)[-1][0].startswith(m))
+        _until(bench, partial(_is_planned, demo, kind))
     bench.shows("Record a step of a plan", "not chosen")
     bench.do("<Escape>")
     bench.loses("Record a step of a plan")
@@ -175,12 +176,13 @@ def _is_python(process: int) -> bool:
     return b"python" in Path(f"/proc/{process}/cmdline").read_bytes().split(b"\0")[0]
 
 
-def _seen(path: Path) -> list[tuple[object, ...]]:
-    return rows(path, "SELECT seen FROM observation WHERE seen LIKE 'opening _'")
+def _are_seen(path: Path, number: int) -> bool:
+    return len(rows(path, "SELECT 1 FROM observation WHERE seen LIKE 'opening _'")) == number
 
 
-def _planned(path: Path) -> list[tuple[str, ...]]:
-    return rows(path, "SELECT kind FROM planned_step ORDER BY id")  # type: ignore[return-value]
+def _is_planned(path: Path, kind: str) -> bool:
+    (last,) = rows(path, "SELECT kind FROM planned_step ORDER BY id DESC LIMIT 1")[0]
+    return str(last).startswith(kind)
 
 
 def _until(bench: Bench, holds: Callable[[], bool]) -> None:
