@@ -7,7 +7,6 @@ from typing import NamedTuple
 
 from sqlalchemy import Connection, select
 
-from conservedb.dates import UNKNOWN_END
 from conservedb.questions.naming import find_object
 from conservedb.records.objects import component
 from conservedb.records.places import place
@@ -19,6 +18,8 @@ from conservedb.records.plans import (
 )
 from conservedb.records.treatments import treatment
 from conservedb.store.keys import fold
+
+_NOT_ENDED = treatment.c.ended_derived == "blank"
 
 
 class Planned(NamedTuple):
@@ -47,8 +48,7 @@ def planned_for(
         .where(
             planned_step.c.object_id == owner,
             planned_step.c.kind == kind,
-            treatment.c.ended_derived == "blank",
-            treatment.c.ended_latest == UNKNOWN_END,
+            _NOT_ENDED,
         )
         .order_by(planned_step.c.id.desc())
     )
@@ -61,6 +61,13 @@ def planned_for(
         if whole or within or (by_part and _borne_by(connection, owner, asked[0]) <= named_parts):
             return Planned(row.ref, row.treatment)
     return None
+
+
+def open_treatments(connection: Connection, number: str) -> tuple[str, ...]:
+    """Refs of the treatments of an object that are not ended, the newest first."""
+    owner = find_object(connection, number).id
+    statement = select(treatment.c.ref).where(treatment.c.object_id == owner, _NOT_ENDED)
+    return tuple(connection.execute(statement.order_by(treatment.c.id.desc())).scalars())
 
 
 def _named(connection: Connection, record: int) -> tuple[set[str], set[str]]:

@@ -9,7 +9,7 @@ from dataclasses import fields, replace
 from conservedb.exchange.cells import escape, join_role, split_list, unescape
 from conservedb.exchange.deeds import LAID, USED, Removing, Step
 from conservedb.exchange.last_time import NO_STEP, again, last_used
-from conservedb.exchange.planned_for import planned_for
+from conservedb.exchange.planned_for import open_treatments, planned_for
 from conservedb.exchange.subjects import BY_NAME
 from conservedb.questions.completing import there_at
 from conservedb.tui.about import About
@@ -95,7 +95,9 @@ def by_right(connection: Connection, step: Step) -> Step:
         ref, treatment = planned
         return replace(step, planned_step=ref, treatment=treatment, standing="planned")
     standing = "" if step.standing == "planned" else step.standing
-    return replace(step, planned_step="", standing=standing)
+    known = step.treatment in open_treatments(connection, step.object)
+    treatment = step.treatment if known else ""
+    return replace(step, planned_step="", standing=standing, treatment=treatment)
 
 
 def first_removing(
@@ -139,7 +141,7 @@ def _given(deed: type[Step] | type[Removing], values: Mapping[str, str]) -> dict
 
 def _field(kind: str, name: str, value: str) -> Field:
     if name == "layers":
-        hint = "what came off, of what is really there; several with semicolons"
+        hint = "what came off; F2 lists what is really there; several with semicolons"
         return Field("layers", "layers", "layers", value, hint=hint, required=True)
     file, header = column_of(kind, name)
     column = next(one for one in BY_NAME[file].columns if header in one.names)

@@ -8,6 +8,7 @@ from dataclasses import replace
 
 from conservedb.exchange.amending import shown
 from conservedb.exchange.cells import escape, join_role
+from conservedb.exchange.planned_for import open_treatments
 from conservedb.questions.completing import complete
 from conservedb.questions.naming import find_object
 from conservedb.tui.about import BY_KIND, About
@@ -39,14 +40,9 @@ _TODAY = {
     "batch": "made",
 }
 """Kind of form -> the date that is today until somebody says otherwise."""
-_NEWEST = {
-    "plan": ("treatment",),
-    "planned step": ("plan",),
-    "authorisation": ("plan",),
-    "examination": ("treatment",),
-    "closing": ("treatment",),
-}
-"""Kind of form -> what it belongs to: the newest of the object until somebody says otherwise."""
+_OF_TREATMENT = ("plan", "examination", "closing")
+_OF_PLAN = ("planned step", "authorisation")
+"""Forms that are filled in with the newest treatment that is not ended, or the newest plan."""
 _KEPT = ("date", "people", "intervention", "place", "component", "plan", "source")
 """What is filled in again where one form follows another."""
 _LISTED = 6
@@ -131,17 +127,20 @@ def _first_values(
         values["status"] = "closed"
     if about.kind == "batch":
         values["made_by"] = who
-    for lookup in _NEWEST.get(about.kind, ()):
-        newest = complete(connection, lookup, "", number=about.number)
-        if newest:
-            values["ref" if about.kind == "closing" else lookup] = newest[0].text
+    if about.kind in _OF_TREATMENT:
+        field = "ref" if about.kind == "closing" else "treatment"
+        values[field] = next(iter(open_treatments(connection, about.number)), "")
+    if about.kind in _OF_PLAN:
+        newest = complete(connection, "plan", "", number=about.number)
+        values["plan"] = newest[0].text if newest else ""
     return values | dict(about.given)
 
 
 def _subtitle(connection: Connection, about: About) -> str:
     """The object, and where on it."""
-    if not about.number or not subject_of(about.kind).in_object:
-        return "for all objects" if about.kind != "object" else ""
+    subject = subject_of(about.kind)
+    if not subject.in_object:
+        return "for all objects" if subject.name != "objects" else ""
     owner = find_object(connection, about.number)
     marks = (*about.places, *about.components)
     where = ""

@@ -45,4 +45,4 @@ def take_mine_back(engine: Engine, who: str, *, undone: bool) -> str:
     except CannotUndo as problem:
         raise Unanswered(str(problem)) from problem
     done = "done again" if undone else "undone"
-    return f"{done}: {taken.what} (now change set {taken.number})"
+    return f"{done}: {taken.what}"

@@ -130,3 +130,12 @@ async def test_a_step_nobody_authorised_says_what_to_fill_in(demo: Path) -> None
         await typed(pilot, "<ctrl+s>")
         assert isinstance(pilot.app.screen, DeskForm)
         assert row_of(pilot, "unauthorised_reason").problem
+
+
+async def test_another_material_does_not_keep_the_recipe_of_the_last(demo: Path) -> None:
+    async with at_desk(demo) as pilot:
+        await typed(pilot, "s", "<tab>", "<ctrl+u>", "b72", "<tab>", "5 % w/v", "<tab>")
+        assert row_of(pilot, "concentration").value == "5 % w/v"
+        for name in ("batch", "role", "temperature_c", "dry", "coverage"):
+            assert row_of(pilot, name).value == "", name
+        assert row_of(pilot, "treatment").value == "T2026"

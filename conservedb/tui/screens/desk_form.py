@@ -10,6 +10,10 @@ from conservedb.tui.recording import Form, Outcome
 from conservedb.tui.screens.form import FormScreen
 from conservedb.tui.widgets.form_row import FieldRow
 
+_RECIPE = (
+    *("concentration", "carrier", "batch", "temperature_c", "treated_from", "cycles", "role"),
+    *("coverage", "dry"),
+)
 _STAYS = ("kind", "date", "people", "places", "components")
 
 
@@ -40,11 +44,13 @@ class DeskForm(FormScreen):
     def left(self, row: FieldRow) -> None:
         """The kind of step is settled."""
         super().left(row)
+        self._drop_recipe()
         if self._kind_changed:
             self._fill_in_again()
 
     async def action_save(self) -> None:
         """Saved from the very field in which the kind was chosen, the rest comes first."""
+        self._drop_recipe()
         if self._kind_changed:
             self._fill_in_again()
             self._save_then = True
@@ -59,6 +65,17 @@ class DeskForm(FormScreen):
     async def _save_at_once(self) -> None:
         await self.action_save()
         self.release("at once")
+
+    def _drop_recipe(self) -> None:
+        """Another material: what was filled in of the recipe of the last one is not its own."""
+        row = self.row("material")
+        if self.form.kind != "step" or row is None or row.value == self._filled["material"]:
+            return
+        self._filled["material"] = row.value
+        for name in _RECIPE:
+            other = self.row(name)
+            if other is not None and other.value == self._filled[name]:
+                other.value = other.settled = self._filled[name] = ""
 
     def _fill_in_again(self) -> None:
         """What was filled in becomes that of the last step of this kind; keys wait for it."""

@@ -263,7 +263,7 @@ class RecordingHere(Ticking):
 
         def done(sentence: str) -> None:
             self.read_again()
-            self.say(sentence)
+            self.tell(sentence)
             self.release("do")
 
         def refused(sentence: str) -> None:

@@ -122,7 +122,7 @@ class Ticking(Looking):
         if len(sentence) < self.size.width - 2:
             self.tell(sentence)
         else:
-            self.app.push_screen(FactSheet("To know", [[("", sentence)]]))
+            self.app.push_screen(FactSheet("Not done", [[("why not", sentence)]]))
 
     def settled(self, then: Callable[[], None]) -> None:
         """Do something once the keys pressed before have moved the cursor; later ones wait."""
