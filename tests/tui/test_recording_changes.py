@@ -125,3 +125,10 @@ async def test_without_a_desk_nothing_is_recorded() -> None:
         for key in ("s", "y", "n", "u", "<delete>", "<ctrl+z>", "x", "v"):
             await typed(pilot, key)
             assert "nothing can be recorded here" in screen_text(pilot.app)
+
+
+async def test_keys_after_the_one_that_leaves_do_nothing(demo: Path) -> None:
+    for keys in (("<escape>", "u"), ("<escape>", "s"), ("<escape>", "<delete>", "<space>", "n")):
+        async with at_desk(demo) as pilot:
+            await typed(pilot, *keys)
+            assert not isinstance(pilot.app.screen, DeskForm)

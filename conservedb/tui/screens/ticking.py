@@ -129,7 +129,8 @@ class Ticking(Looking):
         self.hold("settled")
 
         def act() -> None:
-            then()
+            if self.app.screen is self:  # a key before may have led elsewhere
+                then()
             self.release("settled")
 
         (self.focused or self).post_message(self.Settled(act))
