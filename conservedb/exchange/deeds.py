@@ -253,6 +253,8 @@ def _intervention(
     """The intervention, and a record of the writer where there is none; with its ref."""
     ref = refs.next("interventions", deed.object)
     said = {name: getattr(deed, name) for name in _DONE}
+    if deed.planned_step.strip() and not deed.standing.strip():
+        said["standing"] = "planned"  # it carries out a step of a plan
     own = {
         "object": deed.object,
         "ref": ref,

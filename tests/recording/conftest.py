@@ -8,12 +8,12 @@ import pytest
 from sqlalchemy import Engine
 
 from conservedb.exchange.entering import Entry, enter
+from conservedb.exchange.subjects import BY_NAME
 from conservedb.store.log import Author
 from tests.conftest import TODAY
 
 ME = Author("A. Tester", "recorded")
 OBJECT = "X.1"
-SHARED = ("objects", "people", "materials", "sources")
 
 
 def entries(**subjects: list[dict[str, str]]) -> list[Entry]:
@@ -21,7 +21,7 @@ def entries(**subjects: list[dict[str, str]]) -> list[Entry]:
     return [
         Entry(
             name,
-            cells if name in SHARED else {"object": OBJECT} | cells,
+            {"object": OBJECT} | cells if BY_NAME[name].in_object else cells,
         )
         for name, rows in subjects.items()
         for cells in rows
