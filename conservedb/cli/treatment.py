@@ -27,6 +27,7 @@ JSON of one treatment:
    "observations": [{"ref", "date": DATE, "where", "condition", "seen", "presumed", "extent",
      "people": PEOPLE, "source": SOURCE, "note"}], "rivals": RIVALS}],
  "decisions": those on steps only [DECISION], "to_ratify": sentences,
+ "head": the end of the change log {"number", "hash"} or null,
  "asked": [{"of": the record, "asked": [{"field", "level" (must, should), "source": short names,
    "sentence"}]}], "guidelines": {short name: citation in full}, "rivals": RIVALS}
 
@@ -70,11 +71,21 @@ def command(settings: Settings, number: str, ref: str) -> None:
     from conservedb.cli.printing import print_json, print_lines
     from conservedb.cli.treatment_json import treatment_json, treatments_json
     from conservedb.questions.treatment import treatment, treatments
+    from conservedb.store.connect import raw_of
+    from conservedb.store.log import head
+
+    shown: dict[str, object] | Lines
 
     with asking(settings) as (connection, today):
         if ref.strip():
             one = treatment(connection, number, ref, today)
-            shown = treatment_json(one) if settings.json else treatment_lines(one)
+            end = head(raw_of(connection))
+            if settings.json:
+                shown = treatment_json(one) | {"head": end and end._asdict()}
+            else:
+                shown = treatment_lines(one)
+                shown.gap()
+                shown.add("end of the change log", str(end or "nothing sealed"))
         else:
             several = treatments(connection, number)
             shown = treatments_json(several) if settings.json else treatments_lines(several)

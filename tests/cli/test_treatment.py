@@ -59,6 +59,7 @@ def test_one_is_read_aloud(conservedb: Command, workshop: Path) -> None:
     (ratify,) = [line for line in ended.lines if line.startswith("to be ratified: ")]
     assert ratify.startswith("to be ratified: d5, 9 March 2026: ")
     assert "safe" not in ended.out
+    assert ended.lines[-1].startswith("end of the change log: change set ")
 
 
 def test_as_json(conservedb: Command, workshop: Path) -> None:
