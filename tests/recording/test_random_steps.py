@@ -55,12 +55,12 @@ def _back(engine: Engine, number: int) -> int:
     return take_back(engine, WHO, number, undone=kind == "undone").number
 
 
-@pytest.mark.parametrize("seed", range(2))
+@pytest.mark.parametrize("seed", range(1))
 def test_random_work_is_taken_back(new_database: Make, tmp_path: Path, seed: int) -> None:
     work_and_take_back(new_database, tmp_path, seed, STEPS)
 
 
 @pytest.mark.campaign
-@pytest.mark.parametrize("seed", range(2, 20))
+@pytest.mark.parametrize("seed", range(1, 7))
 def test_much_random_work_is_taken_back(new_database: Make, tmp_path: Path, seed: int) -> None:
     work_and_take_back(new_database, tmp_path, seed, MANY)
