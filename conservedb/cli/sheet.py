@@ -4,7 +4,8 @@ JSON: {"object", "title", "plan", "about", "day", "database", "identity": uuid o
 "head": {"number", "hash"} or null, "rows": [{"row", "key", "object", "plan", "step",
 "component", "place", "there", "kind", "planned_material", "planned_recipe", "name", "what"}],
 "csv": path or null}. With --typed: {"recorded": [{"row", "ref"}], "before": [{"row", "ref"}] (on
-record from another time), "not_done": [row], "blank": how many, "change_set": number or null}.
+record from another time), "not_done": [row], "notices": [sentence], "blank": how many,
+"change_set": number or null}.
 """
 
 from __future__ import annotations
@@ -20,6 +21,7 @@ from conservedb.cli.ending import DONE, NO, Failed
 from conservedb.cli.mended import add_set
 from conservedb.cli.printing import Lines, print_json, print_lines
 from conservedb.cli.settings import Settings, asking, shared_options, who_option
+from conservedb.cli.typed import override_option
 from conservedb.cli.writing import opened
 
 if TYPE_CHECKING:
@@ -38,6 +40,7 @@ _MARGIN = "    "
 @click.option(
     "--typed", type=click.Path(path_type=Path), help="Read a filled-in CSV table of it back."
 )
+@override_option
 @who_option
 @shared_options
 @click.pass_obj
@@ -48,6 +51,7 @@ def command(
     places: tuple[str, ...],
     table: Path | None,
     typed: Path | None,
+    overrides: dict[str, str],
 ) -> int:
     """Print a sheet for work on object NUMBER: the steps of PLAN in order, or its places.
 
@@ -57,7 +61,7 @@ def command(
     Example: conservedb sheet SQ.1902.7 P2 --csv tuesday.csv
     """
     if typed is not None:
-        return _type(settings, number, plan, typed)
+        return _type(settings, number, plan, typed, overrides)
     if plan.strip() and places:
         raise click.UsageError("--place is for a sheet without a plan; a plan names its places.")
     from conservedb.exchange.bench_sheet import bench_sheet, write_sheet
@@ -84,13 +88,13 @@ def command(
     return DONE
 
 
-def _type(settings: Settings, number: str, plan: str, path: Path) -> int:
+def _type(settings: Settings, number: str, plan: str, path: Path, overrides: dict[str, str]) -> int:
     from conservedb.exchange.sheet_typing import type_sheet
     from conservedb.store.log import Author
 
     with opened(settings) as (engine, today):
         author = Author(settings.who(), "recorded", f"typed from sheet {path.name}")
-        typed = type_sheet(engine, number, plan, path, author, today)
+        typed = type_sheet(engine, number, plan, path, author, today, overrides)
     if typed.faults:
         raise Failed("; ".join(typed.faults) + "; nothing was written", NO)
     if settings.json:
@@ -99,6 +103,8 @@ def _type(settings: Settings, number: str, plan: str, path: Path) -> int:
     lines = Lines()
     for row, ref in typed.recorded:
         lines.add(f"row {row}", f"recorded as {ref}")
+    for notice in typed.notices:
+        lines.add("notice", notice)
     for row, ref in typed.before:
         lines.add(f"row {row}", f"on record already as {ref}; left as it is there")
     for row in typed.not_done:
@@ -115,6 +121,7 @@ def _typed_json(typed: Typed) -> dict[str, object]:
         "recorded": [{"row": row, "ref": ref} for row, ref in typed.recorded],
         "before": [{"row": row, "ref": ref} for row, ref in typed.before],
         "not_done": typed.not_done,
+        "notices": typed.notices,
         "blank": typed.blank,
         "change_set": typed.set_number,
     }

@@ -38,6 +38,8 @@ from conservedb.store.log import Head, head
 
 FILLED = ("date", "who", "done", "material", "concentration", "batch", "note")
 """What is written at the bench; where no step is planned, also the `kind` of step."""
+WITHOUT_LEAVE = ("unauthorised_reason", "unauthorised_by")
+"""Why, and on whose word, a step was begun that was not authorised; only in the table."""
 PRINTED = (
     *("row", "key", "object", "plan", "step", "component", "place"),
     *("there", "kind", "planned_material", "planned_recipe"),
@@ -47,7 +49,7 @@ SHEET = Subject(
     "row",
     intervention,
     ("key",),
-    tuple(Column(name) for name in PRINTED + FILLED if name != "object"),
+    tuple(Column(name) for name in PRINTED + FILLED + WITHOUT_LEAVE if name != "object"),
 )
 """The columns of a sheet as a CSV table."""
 DONE = ("yes", "no", "otherwise")

@@ -42,6 +42,8 @@ HISTORY = (
     " authorisations asked for."
 )
 NONE: Mapping[str, str] = {}
+UNNEEDED = "The reason given for"
+"""How the notice begins that a rule was set aside which nothing breaks."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,7 +71,7 @@ class JudgedWritten:
         return not (self.written.faults or self.findings or clashes)
 
 
-class _Unexplained(Exception):
+class Unexplained(Exception):
     """Rules are broken without a reason; ends the transaction."""
 
     def __init__(self, findings: Sequence[Judged], notices: Sequence[str]) -> None:
@@ -111,7 +113,7 @@ def enter_judged(
         with writing(engine, author) as connection:
             entries += compose(Refs(connection))
             refuse_unreasoned(connection, entries, author)
-            judging = _Judging(connection, number, author, today, overrides)
+            judging = Judging(connection, number, author, today, overrides)
             judging.look_before(entries)
             written = put(connection, entries, today)
             notices = [*judging.judge(), *told(written.notices, entries)]
@@ -121,7 +123,7 @@ def enter_judged(
             return would
     except _Trial as tried:
         return tried.would
-    except _Unexplained as found:
+    except Unexplained as found:
         return JudgedWritten(Written(), found.findings, found.notices, (), tuple(entries))
     except Refused as refused:
         return _refusal(Written(refused.faults, refused.notices), entries)
@@ -151,13 +153,13 @@ def amend_judged(
             amending.refuse_unreasoned(connection, known, number, key, author)
             now = cells_of(connection, known, find_record(connection, known, number, key))
             entries.append(Entry(known.name, {**now, **cells}))
-            judging = _Judging(connection, number, author, today, overrides)
+            judging = Judging(connection, number, author, today, overrides)
             judging.look_before(entries, [Entry(known.name, now)])
             written = amend_within(connection, known, number, key, cells, today, seen)
             notices = [*judging.judge(), *told(written.notices, entries)]
             amended = Amended((), written.notices, written.keys, written.set_number)
             return JudgedWritten(amended, (), tuple(notices), (), tuple(entries))
-    except _Unexplained as found:
+    except Unexplained as found:
         return JudgedWritten(Amended(), found.findings, found.notices, (), tuple(entries))
     except Refused as refused:
         return _refusal(Amended(refused.faults, refused.notices), entries)
@@ -170,7 +172,7 @@ def _refusal(written: Written, entries: Sequence[Entry]) -> JudgedWritten:
     return JudgedWritten(written, (), notices, told(written.faults, entries), tuple(entries))
 
 
-class _Judging:
+class Judging:
     """The rules and the authorisations around one writing."""
 
     def __init__(
@@ -206,7 +208,7 @@ class _Judging:
 
         Raises:
             Refused: a step is not authorised.
-            _Unexplained: a rule is broken, and no reason is given.
+            Unexplained: a rule is broken, and no reason is given.
         """
         old = any(is_of_step(one) and one not in self._recent for one in self._entries)
         notices = [HISTORY] if old else []
@@ -238,10 +240,10 @@ class _Judging:
         notices += [_noticed(told_of(one)) for one in found if one not in broken]
         open_ = [told_of(one) for one in broken if one.rule.key not in self._reasons]
         if open_:
-            raise _Unexplained(open_, [*told_already, *notices])
+            raise Unexplained(open_, [*told_already, *notices])
         notices += self._accept(broken)
         unused = set(self._reasons) - {one.rule.key for one in broken}
-        notices += [f"The reason given for {rule} was not needed." for rule in sorted(unused)]
+        notices += [f"{UNNEEDED} {rule} was not needed." for rule in sorted(unused)]
         return notices
 
     def _accept(self, broken: Sequence[Judgement]) -> list[str]:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import datetime
 import uuid
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from pathlib import Path
 
@@ -14,6 +14,7 @@ from conservedb.exchange.bench_sheet import DONE, FILLED, SHEET
 from conservedb.exchange.deeds import ROLES, Step, compose_simple, compose_step
 from conservedb.exchange.entering import Entry, Refs, Refused, put
 from conservedb.exchange.files import read_table
+from conservedb.exchange.judging import NONE, UNNEEDED, Judging, Unexplained
 from conservedb.exchange.reading_cells import cells_of, find_record
 from conservedb.exchange.subjects_plans import PLANNED_STEPS, PLANS
 from conservedb.questions.answers import NoSuch
@@ -38,8 +39,28 @@ class Typed:
     recorded: list[tuple[str, str]] = field(default_factory=list)
     before: list[tuple[str, str]] = field(default_factory=list)
     not_done: list[str] = field(default_factory=list)
+    notices: list[str] = field(default_factory=list)
     blank: int = 0
     set_number: int | None = None
+
+
+@dataclass(frozen=True)
+class _Desk:
+    """Where a sheet is typed: into which transaction, by whom, of which object and plan."""
+
+    connection: Connection
+    number: str
+    plan: str
+    author: Author
+    today: datetime.date
+    overrides: Mapping[str, str]
+
+    def put(self, entries: Sequence[Entry]) -> list[str]:
+        """Write the records of a row after the rules were asked; what is to be known comes back."""
+        judging = Judging(self.connection, self.number, self.author, self.today, self.overrides)
+        judging.look_before(entries)
+        put(self.connection, entries, self.today)
+        return [notice for notice in judging.judge() if not notice.startswith(UNNEEDED)]
 
 
 class _Wrong(Exception):
@@ -47,12 +68,21 @@ class _Wrong(Exception):
 
 
 def type_sheet(
-    engine: Engine, number: str, plan: str, path: Path, author: Author, today: datetime.date
+    engine: Engine,
+    number: str,
+    plan: str,
+    path: Path,
+    author: Author,
+    today: datetime.date,
+    overrides: Mapping[str, str] = NONE,
 ) -> Typed:
     """Record the filled rows of a sheet in their order, in one transaction.
 
+    The rules of the trade and the authorisations are asked of each row as of any other step.
+
     Args:
         plan: the rows must be of this plan; any where it is "".
+        overrides: the reason for each rule, by its key, that is broken all the same.
 
     Raises:
         NoSuch: there is no such object.
@@ -67,8 +97,9 @@ def type_sheet(
     try:
         with writing(engine, author) as connection:
             owner = find_object(connection, number).number
+            desk = _Desk(connection, owner, plan.strip(), author, today, overrides)
             for at, cells in enumerate(rows, 1):
-                _take(connection, typed, cells, str(at), (owner, plan.strip()), author.who, today)
+                _take(desk, typed, cells, str(at))
             if typed.faults:
                 raise Refused(())
             typed.set_number = open_number(raw_of(connection)) if typed.recorded else None
@@ -77,15 +108,7 @@ def type_sheet(
     return typed
 
 
-def _take(
-    connection: Connection,
-    typed: Typed,
-    cells: Cells,
-    at: str,
-    wanted: tuple[str, str],
-    who: str,
-    today: datetime.date,
-) -> None:
+def _take(desk: _Desk, typed: Typed, cells: Cells, at: str) -> None:
     """One row: left, told, or written into the transaction; what is wrong is noted by row."""
     row = cells.get("row", "").strip() or at
     told = FILLED if cells.get("step", "").strip() else (*FILLED, "kind")
@@ -93,27 +116,35 @@ def _take(
         typed.blank += 1
         return
     try:
-        key = _key(cells, wanted)
-        known = _on_record(connection, key)
+        key = _key(cells, desk)
+        known = _on_record(desk.connection, key)
         if known is not None:
             typed.before.append((row, known))
             return
         done = _done(cells)
-        refs = Refs(connection)
+        refs, who = Refs(desk.connection), desk.author.who
         if done == "no" and not cells.get("note", "").strip():
             typed.not_done.append(row)
             return
         entries = (
-            _not_done(refs, cells, who) if done == "no" else _step(refs, cells, done, who, today)
+            _not_done(refs, cells, who)
+            if done == "no"
+            else _step(refs, cells, done, who, desk.today)
         )
-        put(connection, [_keyed(entry, key) for entry in entries], today)
-        typed.recorded.append((row, _on_record(connection, key) or ""))
+        notices = desk.put([_keyed(entry, key) for entry in entries])
+        typed.notices += [f"row {row}: {notice}" for notice in notices]
+        typed.recorded.append((row, _on_record(desk.connection, key) or ""))
         if done == "no":
             typed.not_done.append(row)
     except Refused as refused:
         for fault in refused.faults:
             about = f"{fault.column} {_short(fault.value)}".strip()
             typed.faults.append(f"row {row}: {about} {fault.reason}; {fault.remedy}")
+    except Unexplained as found:
+        typed.faults += [
+            f'row {row}: {one.sentence} (to record it all the same: --override {one.rule}="WHY")'
+            for one in found.findings
+        ]
     except (_Wrong, NoSuch) as problem:
         typed.faults.append(f"row {row}: {problem}")
 
@@ -122,9 +153,9 @@ def _short(value: str) -> str:
     return value if len(value) <= 80 else f"{value[:77]}..."
 
 
-def _key(cells: Cells, wanted: tuple[str, str]) -> str:
+def _key(cells: Cells, desk: _Desk) -> str:
     """The key of the row, which must be one of a sheet of this object and plan."""
-    number, plan = wanted
+    number, plan = desk.number, desk.plan
     if cells["object"].strip() != number:
         raise _Wrong(f"is of object {_short(cells['object'])}, not of {number}; type it there")
     if plan and cells.get("plan", "").strip() != plan:
@@ -206,6 +237,8 @@ def _step(refs: Refs, cells: Cells, done: str, who: str, today: datetime.date) -
         agent="" if lays else material,
         components=(cells.get("component", ""),),
         places=(cells.get("place", ""),),
+        unauthorised_reason=cells.get("unauthorised_reason", ""),
+        unauthorised_by=cells.get("unauthorised_by", ""),
         material=material if lays else "",
         concentration=strength if lays else "",
         carrier=carried if lays else "",

@@ -295,6 +295,7 @@ def test_the_command(ask: Command, tmp_path: Path) -> None:
         "recorded": [],
         "before": [],
         "not_done": [],
+        "notices": [],
         "blank": 3,
         "change_set": None,
     }
@@ -302,3 +303,21 @@ def test_the_command(ask: Command, tmp_path: Path) -> None:
     assert [row["place"] for row in sheet["rows"]] == ["S1"] and len(sheet["head"]["hash"]) == 64
     assert ask("sheet", OBJECT, "P1", "--place", "S1").status == 2
     assert ask("sheet", OBJECT, "--typed", str(tmp_path / "none.csv")).status == 3
+
+
+def test_an_unauthorised_row_is_refused_unless_it_says_why(planned: Engine, tmp_path: Path) -> None:
+    needed = {"kind": "clean", "capacity": "curator"}
+    put(planned, needed_authorisations=[needed], people=[{"name": "Rosa Thorn"}])
+    path = filled(planned, tmp_path / "s.csv", "P1", YES)
+    kinds = [row.kind for row in printed(planned).rows]
+    assert kinds[0] == "clean"
+    refused = typed(planned, path)
+    assert refused.recorded == []
+    (fault,) = refused.faults
+    assert fault.startswith("row 1: ")
+    assert "urator" in fault
+    why = {"unauthorised_reason": "grains were falling", "unauthorised_by": "Rosa Thorn"}
+    path = filled(planned, tmp_path / "t.csv", "P1", YES | why)
+    ((row, ref),) = typed(planned, path).recorded
+    assert row == "1"
+    assert cells(planned, "intervention", ref)["unauthorised_by"] == "Rosa Thorn"
