@@ -123,3 +123,5 @@ KINDS = (
 )
 """What can be recorded from the object screen, in the order of its menu; the object itself."""
 BY_KIND = {one.name: one for one in KINDS}
+OVER_MANY = ("step", "removal", "examination", "planned step")
+"""Kinds recorded over all that is ticked; the others are about what is under the cursor."""

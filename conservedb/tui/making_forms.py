@@ -11,7 +11,7 @@ from conservedb.exchange.cells import escape, join_role
 from conservedb.exchange.planned_for import open_treatments
 from conservedb.questions.completing import complete
 from conservedb.questions.naming import find_object
-from conservedb.tui.about import BY_KIND, About
+from conservedb.tui.about import BY_KIND, OVER_MANY, About
 from conservedb.tui.forms_of_records import ASKED, all_headers, fields_for, subject_of
 from conservedb.tui.forms_of_steps import (
     column_of,
@@ -112,9 +112,9 @@ def _first_values(
     connection: Connection, about: About, who: str, today: datetime.date
 ) -> dict[str, str]:
     values = {
-        "place": about.places[0] if about.places else "",
+        "place": _only(about.places),
         "places": "; ".join(map(escape, about.places)),
-        "component": about.components[0] if about.components else "",
+        "component": _only(about.components),
         "components": "; ".join(map(escape, about.components)),
         "layer": about.layers[0] if about.layers else "",
         "people": join_role(who, "") if who else "",
@@ -136,6 +136,11 @@ def _first_values(
     return values | dict(about.given)
 
 
+def _only(marks: tuple[str, ...]) -> str:
+    """The one that is meant; "" where there are several."""
+    return marks[0] if len(marks) == 1 else ""
+
+
 def _subtitle(connection: Connection, about: About) -> str:
     """The object, and where on it."""
     subject = subject_of(about.kind)
@@ -144,7 +149,9 @@ def _subtitle(connection: Connection, about: About) -> str:
     owner = find_object(connection, about.number)
     marks = (*about.places, *about.components)
     where = ""
-    if len(marks) > 1:
+    if len(marks) > 1 and about.kind not in OVER_MANY:
+        where = ""
+    elif len(marks) > 1:
         more = f" and {len(marks) - _LISTED} more" if len(marks) > _LISTED else ""
         what = "locations" if not about.components else "locations and parts"
         what = "parts" if not about.places else what

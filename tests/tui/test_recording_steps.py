@@ -139,3 +139,13 @@ async def test_another_material_does_not_keep_the_recipe_of_the_last(demo: Path)
         for name in ("batch", "role", "temperature_c", "dry", "coverage"):
             assert row_of(pilot, name).value == "", name
         assert row_of(pilot, "treatment").value == "T2026"
+
+
+async def test_what_is_about_one_place_is_about_the_one_under_the_cursor(demo: Path) -> None:
+    async with at_desk(demo) as pilot:
+        await typed(pilot, "<space>", "<down>", "<space>", "n", "o")
+        assert row_of(pilot, "place").value == "M07"
+        assert "at M07" in screen_text(pilot.app)
+        await typed(pilot, "<tab>", "a grain", "<ctrl+s>")
+        await typed(pilot, "<escape>")
+        assert "2 ticked" in screen_text(pilot.app)

@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping
 from typing import TYPE_CHECKING
 
 from conservedb.questions.answers import ComponentRow, HistoryRow, Layer, Residue, Warning_
-from conservedb.tui.about import KINDS, About
+from conservedb.tui.about import KINDS, OVER_MANY, About
 from conservedb.tui.recording import Field, Form, Outcome
 from conservedb.tui.screens.sheet import FactSheet
 from conservedb.tui.screens.ticking import Ticking
@@ -128,11 +128,13 @@ class RecordingHere(Ticking):
     # What is meant
 
     def _about(self, kind: str) -> About:
-        """What is ticked; else what is under the cursor."""
+        """What is ticked, where that kind is recorded over many; else what is under the cursor."""
         assert self.desk is not None
         parts, row, section = self.query_one(Parts), self.row, self.query_one(Section)
         places, components = parts.ticked_places, parts.ticked_parts
-        if not parts.ticked and row is not None and row.mark:
+        if kind not in OVER_MANY or not parts.ticked:
+            places, components = (), ()
+        if not (places or components) and row is not None and row.mark:
             places, components = ((row.mark,), ()) if row.is_place else ((), (row.mark,))
         band = section.band
         here = self.place is not None and row is not None and self.place.place == row.mark
@@ -238,7 +240,8 @@ class RecordingHere(Ticking):
         """Saved: read again, say what, and open the form that follows."""
         if outcome is None:
             return
-        self.untick_all()
+        if screen.form.kind in OVER_MANY:
+            self.untick_all()
         self.read_again()
         self._said = outcome
         more = f"; {len(outcome.notices)} to know: h" if outcome.notices else ""
