@@ -14,7 +14,7 @@ from pathlib import Path
 
 from sqlalchemy import Connection, Engine, create_engine, event
 from sqlalchemy.exc import OperationalError
-from sqlalchemy.pool import NullPool
+from sqlalchemy.pool import QueuePool
 
 from conservedb.store.known_head import remember
 from conservedb.store.log import Author, Head, open_set, seal
@@ -86,7 +86,11 @@ def _prepared(path: Path, mode: str) -> sqlite3.Connection:
 def make_engine(path: Path) -> Engine:
     """An SQLAlchemy engine on the file; every connection is opened by `connect_sqlite`."""
     engine = create_engine(
-        "sqlite://", creator=lambda: connect_sqlite(path), poolclass=NullPool, echo=False
+        "sqlite://",
+        creator=lambda: connect_sqlite(path),
+        poolclass=QueuePool,  # reading the schema takes longer than most questions do
+        pool_size=2,
+        max_overflow=-1,
     )
 
     @event.listens_for(engine, "begin")
