@@ -18,7 +18,8 @@ import click
 
 from conservedb.cli.ending import DONE, NO
 from conservedb.cli.printing import print_json, print_lines
-from conservedb.cli.settings import Settings, shared_options, tell, who_option
+from conservedb.cli.settings import Settings, shared_options, who_option
+from conservedb.cli.writing import opened
 
 if TYPE_CHECKING:
     from conservedb.exchange.faults import Fault
@@ -63,9 +64,7 @@ def command(settings: Settings, folder: Path, encoding: str, update: bool, keep_
     --keep-good is given. Doing it again changes nothing.
     """
     from conservedb.exchange.importing import import_folder
-    from conservedb.store.connect import reading
     from conservedb.store.create import create
-    from conservedb.store.opening import open_database, today
 
     path = settings.path()
     made = folder.is_dir() and not path.exists()
@@ -73,20 +72,16 @@ def command(settings: Settings, folder: Path, encoding: str, update: bool, keep_
         create(path)
     written = False
     try:
-        engine, upgraded = open_database(path)
-        tell(upgraded)
-        with reading(engine) as connection:
-            day = today(connection)
-        report = import_folder(
-            engine,
-            folder,
-            encoding=encoding,
-            update=update,
-            keep_good=keep_good,
-            today=day,
-            who=settings.who(),
-        )
-        engine.dispose()
+        with opened(settings) as (engine, day):
+            report = import_folder(
+                engine,
+                folder,
+                encoding=encoding,
+                update=update,
+                keep_good=keep_good,
+                today=day,
+                who=settings.who(),
+            )
         written = report.written
     finally:
         if made and not written:  # leave nothing behind, whatever went wrong
