@@ -25,6 +25,7 @@ _OF_THAT_TIME = (
     "deviation",
     "unauthorised_reason",
     "unauthorised_by",
+    "dry",
     "uptake_g",
     "depth_mm",
     "depth_known",
@@ -33,6 +34,8 @@ _OF_THAT_TIME = (
     "stack",
 )
 """What was so that time only, and is not taken over."""
+_OF_THAT_DAY = ("technique", "side", "zone", "coverage", "treated_from", "cycles")
+"""How it was done: taken over within a day's work, and no longer."""
 
 NO_STEP = ("examine", "sample", "remove earlier work")
 """Kinds that have forms of their own."""
@@ -71,7 +74,9 @@ def last_used(connection: Connection, number: str, kind: str, who: str) -> Step 
 
 def again(step: Step, places: tuple[str, ...], today: datetime.date) -> Step:
     """The same step on the next places, today; what was so that time only is blank."""
-    blank = dict.fromkeys(_OF_THAT_TIME, "") | {"date": today.isoformat()}
+    day = today.isoformat()
+    only = _OF_THAT_TIME if step.date == day else (*_OF_THAT_TIME, *_OF_THAT_DAY)
+    blank = dict.fromkeys(only, "") | {"date": day}
     return replace(step, components=(), places=places, **blank)
 
 
