@@ -110,6 +110,7 @@ def test_what_may_only_be_read_is_told_before_anybody_types(
 def test_a_connection_that_only_reads_writes_nothing(opened: Opened) -> None:
     engine, _ = opened
     before = everything(engine)
+    engine.dispose()  # what is open already may write
     read_only = sqlite3.connect
 
     def connect_read_only(name: str, **options: object) -> sqlite3.Connection:
@@ -119,6 +120,7 @@ def test_a_connection_that_only_reads_writes_nothing(opened: Opened) -> None:
         patch.setattr(sqlite3, "connect", connect_read_only)
         with pytest.raises(DatabaseProblem, match="may read this database but not write to it"):
             record(engine)
+    engine.dispose()
     assert everything(engine) == before
 
 
