@@ -288,6 +288,11 @@ def take_back(
             if last is None:
                 what = "taken back" if undone else "written"
                 raise CannotUndo(f"{who} has {what} nothing here")
+            if last.kind == "imported":  # never thousands of rows by one key
+                raise CannotUndo(
+                    f"the last that {who} wrote is the import of change set {last.id}, with"
+                    f" {last.changes} changes; to take all of it back: conservedb undo {last.id}"
+                )
             number = last.id
         found = {one.id: one for one in sets(raw_of(connection))}.get(number)
     if found is None:

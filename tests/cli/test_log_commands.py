@@ -146,3 +146,16 @@ def test_reasons_and_names_are_shown_harmlessly(own: Command, text: str) -> None
         told = own(*command)
         assert show(told.out) == told.out
         assert show(told.err) == told.err
+
+
+def test_a_whole_import_is_taken_back_only_by_its_number(own: Command, tmp_path: Path) -> None:
+    folder = tmp_path / "in"
+    folder.mkdir()
+    (folder / "people.csv").write_text("name\nNobody Else\n")
+    assert own("import", str(folder)).status == 0
+    number = last(own)["number"]
+    told = own("undo")
+    assert told.status == 1
+    assert f"to take all of it back: conservedb undo {number}" in told.err
+    assert own("undo", str(number)).status == 0
+    assert own("find", "Nobody Else").status == 1
