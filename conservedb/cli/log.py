@@ -27,7 +27,9 @@ _KINDS = 6
 @click.argument("number", required=False, default="")
 @click.option("--by", "who", default="", metavar="NAME", help="Only what this person wrote.")
 @click.option("--last", "limit", default=30, type=click.IntRange(1), help="How many; else 30.")
-@click.option("--set", "set_number", type=int, help="One change set, record by record.")
+@click.option(
+    "--set", "set_number", type=click.IntRange(1, 2**62), help="One change set, record by record."
+)
 @shared_options
 @click.pass_obj
 def command(settings: Settings, number: str, who: str, limit: int, set_number: int | None) -> int:

@@ -27,6 +27,7 @@ from conservedb.exchange.writing import write
 from conservedb.questions.naming import find_object
 from conservedb.store.connect import raw_of, writing
 from conservedb.store.log import Author, open_number
+from conservedb.store.log_rows import parse
 from conservedb.store.problems import DatabaseProblem
 
 PREFIXES = {
@@ -112,15 +113,29 @@ class Refs:
         statement = select(key)
         if subject.in_object:
             statement = statement.where(subject.table.c.object_id == owner)
+        given = [ref for (ref,) in self.connection.execute(statement)]
         numbered = [
             (match[1], int(match[2]))
-            for (ref,) in self.connection.execute(statement)
+            for ref in (*given, *self._once_given(subject, owner))
             if (match := _NUMBERED.fullmatch(ref)) and len(match[2]) < 10
         ]
         # "I2012-3" is a habit of that year, not of the records to come
         habits = Counter(p for p, _ in numbered if p and not any(map(str.isdigit, p)))
         prefix = habits.most_common(1)[0][0] if habits else PREFIXES.get(subject.name, "N")
         return prefix, max((n for begun, n in numbered if begun == prefix), default=0)
+
+    def _once_given(self, subject: Subject, owner: int) -> list[str]:
+        """Refs of records that were withdrawn or taken back; they are not given again."""
+        rows = self.connection.exec_driver_sql(
+            "SELECT before FROM change WHERE table_name = ? AND after IS NULL",
+            (subject.table.name,),
+        )
+        fields = [parse(before) for (before,) in rows]
+        return [
+            one[subject.key[-1]]
+            for one in fields
+            if subject.key[-1] in one and one.get("object_id", owner) == owner
+        ]
 
 
 Compose = Callable[[Refs], Sequence[Entry]]
@@ -185,11 +200,15 @@ def put(
         DatabaseProblem: the database refused what had passed every check.
     """
     tables = _tables(entries, today)
-    taking = Taking(connection, tables, update=whole, entered=today.isoformat(), whole=whole)
+    taking = Taking(
+        connection, tables, update=whole, entered=today.isoformat(), whole=whole, entering=True
+    )
     taking.take()
     checking = Checking(connection, taking)
     checking.check()
     notices = tuple(taking.keys.notices)
+    if not whole:
+        _refuse_known(taking)
     if taking.faults:
         raise Refused(tuple(dict.fromkeys(taking.faults)), notices)
     new = {r.id for r in taking.records.get("objects", {}).values() if r.new}
@@ -230,6 +249,16 @@ def _tables(entries: Iterable[Entry], today: datetime.date) -> list[Table]:
             table.rows.append(Row(row, row, said))
         tables.append(table)
     return tables
+
+
+def _refuse_known(taking: Taking) -> None:
+    """What is on record is amended, with a reason, and never filled in by the way."""
+    for subject, records in taking.present():
+        for record in records.values():
+            if not record.new and record.changed and not record.bad:
+                key = taking.keys.name_of(subject.name, record.id)
+                reason = f"there is a {subject.singular} {key} on record already"
+                taking.charge(subject, record, subject.key[-1], "", reason, "amend that one")
 
 
 def _said_today(cell: str, header: str, dates: set[str], today: datetime.date) -> str:

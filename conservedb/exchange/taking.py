@@ -15,6 +15,7 @@ from conservedb.exchange.record import Record, chunks
 from conservedb.exchange.stored import links_of
 from conservedb.exchange.subject import Subject
 from conservedb.exchange.taking_keys import TakingKeys
+from conservedb.store.log_rows import parse
 
 
 class Taking(TakingKeys):
@@ -183,9 +184,32 @@ class Taking(TakingKeys):
         if values[position["uuid"]] is None:
             owner = values[0] if subject.in_object else ""
             name = f"{subject.table.name}/{owner}/{record.key}"
-            values[position["uuid"]] = str(uuid.uuid5(self._namespace, name))
+            made = str(uuid.uuid5(self._namespace, name))
+            # one that another record bore once, or bears under another key by now, is not given
+            # again; what is entered one by one never shares one
+            values[position["uuid"]] = str(uuid.uuid4()) if self._used(subject, made) else made
         if values[position["entered"]] is None:
             values[position["entered"]] = self._entered
+
+    def _used(self, subject: Subject, identity: str) -> bool:
+        """Whether a record bears this UUID, or one that was withdrawn bore it."""
+        if self._entering:
+            return True
+        table = subject.table
+        borne = self._connection.execute(
+            select(table.c.id).where(table.c.uuid == identity).limit(1)
+        ).first()
+        return borne is not None or identity in self._withdrawn(subject)
+
+    def _withdrawn(self, subject: Subject) -> set[str]:
+        """The UUIDs of records of a subject that the change log has and the tables do not."""
+        if subject.name not in self._gone:
+            rows = self._connection.exec_driver_sql(
+                "SELECT before FROM change WHERE table_name = ? AND after IS NULL",
+                (subject.table.name,),
+            )
+            self._gone[subject.name] = {parse(row[0])["uuid"] for row in rows}
+        return self._gone[subject.name]
 
     def _classify(self, subject: Subject) -> None:
         if subject.name == "materials":

@@ -27,10 +27,13 @@ class TakingKeys:
         update: bool,
         entered: str,
         whole: bool = False,
+        entering: bool = False,
     ) -> None:
         self._connection = connection
         self._update = update
         self._whole = whole
+        self._entering = entering
+        self._gone: dict[str, set[str]] = {}
         self._entered = entered
         self._namespace = uuid.UUID(
             connection.exec_driver_sql("SELECT uuid FROM database").scalar_one()

@@ -16,7 +16,6 @@ from conservedb.store.connect import raw_of
 from conservedb.store.labels import described, label, owner_table
 from conservedb.store.log import Head, head, span
 from conservedb.store.log_rows import parse
-from conservedb.store.logging_triggers import owner_field
 
 _WORKED_OUT = frozenset((*BOUNDS, "object_id", "uuid", "entered", "id"))
 _DATE_PARTS = ("_edtf", "_earliest", "_latest", "_flags", "_derived", "_folded", "_sort")
@@ -166,17 +165,19 @@ def _sets_of_object(connection: Connection, number: str) -> set[int]:
     owner = find_object(connection, number)
     found: set[int] = set()
     for name, table in metadata.tables.items():
-        if "object_id" not in table.c:
+        whole = owner_table(name)
+        if "object_id" not in metadata.tables[whole].c:
             continue
-        key = owner_field(table)
         found.update(
             _numbers(
                 connection,
                 "SELECT DISTINCT set_id FROM change WHERE table_name = ? AND record_id IN"
-                f" (SELECT {key} FROM {name} WHERE object_id = ?)",
+                f" (SELECT id FROM {whole} WHERE object_id = ?)",
                 (name, owner.id),
             )
         )
+        if "object_id" not in table.c:
+            continue
         found.update(
             _numbers(
                 connection,

@@ -10,6 +10,7 @@ from dataclasses import dataclass, field
 from typing import Any, NamedTuple
 
 from sqlalchemy import Connection, Engine
+from sqlalchemy.exc import IntegrityError
 
 from conservedb.recording.facts import FIELDS, Facts
 from conservedb.recording.references import references
@@ -17,7 +18,7 @@ from conservedb.recording.settling import Impossible, settle_objects
 from conservedb.records.every import metadata
 from conservedb.records.layers import BOUNDS
 from conservedb.store.connect import raw_of, reading, writing
-from conservedb.store.labels import label
+from conservedb.store.labels import label, owner_table
 from conservedb.store.log import Author, SetRow, open_number, sets, span, taken_back
 from conservedb.store.log_rows import parse
 from conservedb.store.logging_triggers import owner_field
@@ -85,6 +86,7 @@ def undo(connection: Connection, number: int) -> None:
         raise CannotUndo(f"change set {number} has been taken back already")
     nets = _nets(connection, number)
     work = _compared(connection, nets)
+    _leave_the_writer(connection, work)
     _refuse_needed(connection, work)
     _carry_out(connection, work)
 
@@ -163,6 +165,26 @@ def _changed_since(connection: Connection, astray: list[tuple[str, int]]) -> str
         f"changed again since: {'; '.join(said)}{more}; nothing was taken back; take the later"
         " change back first, or amend the record"
     )
+
+
+def _leave_the_writer(connection: Connection, work: _Work) -> None:
+    """A person added with what they wrote first stays once anything else names them."""
+    going = {(net.key[0], (net.after or {}).get("id")) for net in work.gone}
+    for net in [net for net in work.gone if net.key[0] == "person"]:
+        record = (net.after or {})["id"]
+        others = [
+            one
+            for one in references(connection, "person", record)
+            if (one.table, one.record) not in going
+            and not _belongs_to_gone(one.table, one.record, work)
+        ]
+        if others and len(going) > 1:
+            work.gone = [
+                kept
+                for kept in work.gone
+                if owner_table(kept.key[0]) != "person"
+                or (kept.after or {}).get("id", (kept.after or {}).get("person_id")) != record
+            ]
 
 
 def _refuse_needed(connection: Connection, work: _Work) -> None:
@@ -301,9 +323,15 @@ def take_back(
         other = "undo" if undone else "redo"
         raise CannotUndo(f"change set {number} was {found.kind}; use conservedb {other} {number}")
     author = Author(who, "redone" if undone else "undone", reason, undoes=number)
-    with writing(engine, author) as connection:
-        undo(connection, number)
-        made = open_number(raw_of(connection))
+    try:
+        with writing(engine, author) as connection:
+            undo(connection, number)
+            made = open_number(raw_of(connection))
+    except IntegrityError as problem:
+        raise CannotUndo(
+            f"change set {number} cannot be taken back as things stand now ({problem.args[0]});"
+            " nothing was taken back; amend the records instead"
+        ) from problem
     assert made is not None
     what = f"change set {number}, {found.kind} by {found.who} on {found.at[:10]}"
     return TakenBack(made, number, what + (f": {found.reason}" if found.reason else ""))

@@ -9,7 +9,7 @@ from sqlalchemy import Connection, Engine, select
 from conservedb.recording.bounds import check_bounds
 from conservedb.records.objects import object_
 from conservedb.store.connect import raw_of, writing
-from conservedb.store.known_head import remembered
+from conservedb.store.known_head import forget, remembered
 from conservedb.store.log import Author, Head, open_number
 from conservedb.store.log_rows import log_differences
 from conservedb.store.verify import Found, verify
@@ -33,9 +33,12 @@ def verify_database(connection: Connection, heads: tuple[Head, ...] = ()) -> Ite
 def accept_as_found(engine: Engine, who: str, reason: str) -> int | None:
     """Log the rows that were changed behind the log's back as they now are.
 
+    The end of the log that this computer remembers is let go of too.
+
     Returns:
         The number of the change set; None where there was nothing to accept.
     """
     with writing(engine, Author(who, "accepted", reason)) as connection:
         raw = raw_of(connection)
+        forget(raw.execute("SELECT uuid FROM database").fetchone()[0])
         return open_number(raw) if log_differences(raw) else None

@@ -27,7 +27,7 @@ PARTS = {
         "sample",
         "spot_test",
     ),
-    "layer": ("removal", "sighting", "spot_test"),
+    "layer": ("observation", "removal", "sample", "sighting", "spot_test"),
     "plan": ("authorisation", "planned_step"),
 }
 """What was recorded as part of a record and goes with it, where that is asked for."""

@@ -10,6 +10,7 @@ import os
 import sqlite3
 from collections.abc import Iterator
 from contextlib import contextmanager
+from functools import partial
 from pathlib import Path
 
 from sqlalchemy import Connection, Engine, create_engine, event
@@ -143,7 +144,16 @@ def writing(engine: Engine, author: Author) -> Iterator[Connection]:
             if raw.in_transaction:  # SQLAlchemy takes the transaction for over, and SQLite does not
                 raw.execute("ROLLBACK")
             _look_again(engine, sealed, problem)
-    remember(identity, sealed)
+    remember(identity, sealed, partial(_still_there, engine))
+
+
+def _still_there(engine: Engine, known: Head) -> bool:
+    """Whether an end of the chain that was seen before is still in it."""
+    with reading(engine) as connection:
+        row = connection.exec_driver_sql(
+            "SELECT 1 FROM change_set WHERE id = ? AND hash = ?", (known.number, known.hash)
+        ).first()
+    return row is not None
 
 
 def ensure_writable(engine: Engine) -> None:

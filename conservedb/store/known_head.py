@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import json
 import os
+from collections.abc import Callable
 from pathlib import Path
 
 from conservedb.store.log import Head
@@ -25,8 +26,14 @@ def state_folder() -> Path:
     return user_state_path("conservedb")
 
 
-def remember(identity: str, head: Head) -> None:
-    """Keep the end of the log of a database; a folder that cannot be written is no obstacle."""
+def remember(identity: str, head: Head, still_there: Callable[[Head], bool]) -> None:
+    """Keep the end of the log of a database; a folder that cannot be written is no obstacle.
+
+    An end that is no longer in the chain is kept: it is the proof that the log was cut off.
+    """
+    known = remembered(identity)
+    if known is not None and not still_there(known):
+        return
     path = _path(identity)
     try:
         path.parent.mkdir(parents=True, exist_ok=True)
@@ -35,6 +42,11 @@ def remember(identity: str, head: Head) -> None:
         partial.replace(path)
     except OSError:
         return
+
+
+def forget(identity: str) -> None:
+    """Let go of the end that was seen: somebody has looked, and takes the file as it is."""
+    _path(identity).unlink(missing_ok=True)
 
 
 def remembered(identity: str) -> Head | None:

@@ -50,7 +50,9 @@ def label(connection: Connection, table: str, record: int) -> str:
     known = metadata.tables[name]
     key = next((column for column in _KEYS if column in known.c), "id")
     singular = name.replace("_", " ")
-    row = connection.execute(select(known).where(known.c.id == record)).mappings().first()
+    row = None
+    if "id" in known.c:
+        row = connection.execute(select(known).where(known.c.id == record)).mappings().first()
     if row is None:
         return f"{singular} no. {record}"
     said = f"{singular} {row[key]}"

@@ -86,14 +86,15 @@ def open_set(raw: sqlite3.Connection, author: Author) -> int:
     Raises:
         DatabaseProblem: no name is given.
     """
-    if not author.who.strip():
+    who = " ".join(author.who.split())
+    if not any(character.isalnum() for character in who):
         raise DatabaseProblem("nobody is named as the writer; say who you are first")
     seal(raw)
     done = raw.execute(
         "INSERT INTO change_set (who, at, kind, reason, program, undoes_id)"
         " VALUES (?, ?, ?, ?, ?, ?)",
         (
-            author.who.strip(),
+            who,
             author.at or now(),
             author.kind,
             author.reason.strip() or None,
@@ -106,8 +107,11 @@ def open_set(raw: sqlite3.Connection, author: Author) -> int:
 
 
 def open_number(raw: sqlite3.Connection) -> int | None:
-    """The number of the open change set."""
-    row = raw.execute("SELECT id FROM change_set WHERE hash IS NULL").fetchone()
+    """The number of the open change set; None where nothing has been changed in it so far."""
+    row = raw.execute(
+        "SELECT id FROM change_set WHERE hash IS NULL"
+        " AND id = (SELECT set_id FROM change WHERE id = (SELECT max(id) FROM change))"
+    ).fetchone()
     return row[0] if row else None
 
 
@@ -189,7 +193,9 @@ def taken_back(raw: sqlite3.Connection) -> set[int]:
 def span(raw: sqlite3.Connection, number: int) -> tuple[int, int]:
     """The changes of a set are those after the first number, up to the second."""
     (first,) = raw.execute(
-        "SELECT coalesce(max(last_change), 0) FROM change_set WHERE id < ?", (number,)
+        "SELECT coalesce((SELECT last_change FROM change_set WHERE id < ? ORDER BY id DESC"
+        " LIMIT 1), 0)",
+        (number,),
     ).fetchone()
     row = raw.execute(
         "SELECT coalesce(last_change, (SELECT max(id) FROM change)) FROM change_set WHERE id = ?",

@@ -167,7 +167,8 @@ def _told(table: str, record: int, logged: str | None, found: str | None) -> str
 
 def _heads(raw: sqlite3.Connection, heads: tuple[Head, ...]) -> Iterator[Found]:
     for one in heads:
-        row = raw.execute("SELECT hash FROM change_set WHERE id = ?", (one.number,)).fetchone()
+        number = min(one.number, 2**63 - 1)  # as large as a number can be in the file
+        row = raw.execute("SELECT hash FROM change_set WHERE id = ?", (number,)).fetchone()
         if row is None:
             yield Found(
                 "head",
