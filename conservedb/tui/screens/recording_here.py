@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping
 from typing import TYPE_CHECKING
 
 from conservedb.questions.answers import ComponentRow, HistoryRow, Layer, Residue, Warning_
-from conservedb.tui.about import KINDS, OVER_MANY, About
+from conservedb.tui.about import KINDS, MENDING, OVER_MANY, About
 from conservedb.tui.recording import Field, Form, Outcome
 from conservedb.tui.screens.sheet import FactSheet
 from conservedb.tui.screens.ticking import Ticking
@@ -16,6 +16,7 @@ from conservedb.tui.widgets.parts import Parts
 from conservedb.tui.widgets.section import Section
 
 if TYPE_CHECKING:
+    from conservedb.tui.desk import Desk
     from conservedb.tui.screens.desk_form import DeskForm
 
 _OF_HISTORY = {
@@ -77,7 +78,8 @@ class RecordingHere(Ticking):
                     self._open_form(kind)
 
             listed = [one for one in KINDS if one.letter]
-            self.open_over(MenuSheet(f"Record {self._where_words()}", listed), chosen)
+            title = f"Record {self._where_words()}"
+            self.open_over(MenuSheet(title, listed, ("Mend", MENDING)), chosen)
 
     def _amend(self) -> None:
         about = self._record_here()
@@ -103,7 +105,8 @@ class RecordingHere(Ticking):
                 self._do(lambda: desk.withdraw(about, reason, together=together))
 
         foot = "Enter in the last line withdraws it, Esc goes back"
-        self.open_over(EntrySheet(f"Withdraw {what}?", [([words], fields)], foot), go_on)
+        sheet = EntrySheet(f"Withdraw {what}?", [([words], fields)], foot)
+        self._if_writable(desk, lambda: self.open_over(sheet, go_on))
 
     def action_told(self) -> None:
         """All that came with what was saved last."""
@@ -191,6 +194,20 @@ class RecordingHere(Ticking):
         if self.desk_or_say() is not None:
             self._make(self._about(kind), self._show_form)
 
+    def _if_writable(self, desk: Desk, then: Callable[[], None]) -> None:
+        """Go on where the database may be written to; nobody types for nothing."""
+        self.hold("writable")
+
+        def refused(sentence: str) -> None:
+            self.say(sentence)
+            self.release("writable")
+
+        def go_on(_: None) -> None:
+            then()
+            self.release("writable")
+
+        self.ask("writable", desk.ensure_writable, go_on, refused)
+
     def _make(self, about: About, then: Callable[[Form], None]) -> None:
         """Have a form made; keys wait for it."""
         desk = self.desk
@@ -244,8 +261,7 @@ class RecordingHere(Ticking):
             self.untick_all()
         self.read_again()
         self._said = outcome
-        more = f"; {len(outcome.notices)} to know: h" if outcome.notices else ""
-        self.tell(f"{outcome.saved}{more}")
+        self.tell(_said_briefly(outcome, self.size.width - 2))
         desk, form, values = screen.desk, screen.form, screen.values_saved
         self.hold("next")
 
@@ -278,3 +294,13 @@ class RecordingHere(Ticking):
     def read_again(self) -> None:
         """Ask everything again; the cursor stays."""
         raise NotImplementedError
+
+
+def _said_briefly(outcome: Outcome, room: int) -> str:
+    """What was saved; that there is more to know is never cut off, for `h` tells all of it."""
+    count = len(outcome.notices)
+    if not count:
+        return outcome.saved
+    more = f"; {count} thing{'s' if count > 1 else ''} to know: h"
+    fits = len(outcome.saved) + len(more) <= room
+    return (outcome.saved if fits else f"{outcome.saved[: room - len(more) - 1]}…") + more

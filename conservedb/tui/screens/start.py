@@ -132,7 +132,7 @@ class StartScreen(Holding[None]):
         self.hold("form")
 
         def refused(sentence: str) -> None:
-            self.tell(sentence)
+            self.refuse(sentence)
             self.release("form")
 
         def made(form: Form) -> None:
