@@ -10,8 +10,11 @@ from conservedb.exchange.entering import Written
 from conservedb.exchange.faults import Fault
 from conservedb.exchange.mending import Analysis, reidentify, replace, retire, split
 from conservedb.exchange.merging import Merged, merge
+from conservedb.exchange.one_cell import fault_in
+from conservedb.store.connect import reading
 from conservedb.store.log import Author
 from conservedb.tui.about import About
+from conservedb.tui.forms_of_mending import mending_column
 from conservedb.tui.reading import Engine
 from conservedb.tui.recording import Outcome, Problem
 from conservedb.tui.saying_faults import sentence_of
@@ -41,16 +44,31 @@ def mend(
         DatabaseProblem, NoSuch: the file cannot be written, or what is mended is not on record.
     """
     held = {name: text.strip() for name, text in values.items()}
+    wrong = _not_on_record(engine, about, held)
+    if wrong:
+        return Outcome(problems=wrong)
     if about.kind.startswith("merge "):
         author = Author(who, "merged", held["reason"])
         subject = about.kind.removeprefix("merge ")
-        return _united(merge(engine, subject, held["keep"], held["gone"], author, today))
+        return _united(merge(engine, subject, held["keep"], held["gone"], author, today), held)
     author = Author(who, _DONE[about.kind], held["reason"])
     written, sentence = _mended(engine, about, held, author, today)
     if written.faults:
         return Outcome(problems=_problems(about.kind, written.faults, held))
     notices = tuple(dict.fromkeys(sentence_of(one) for one in written.notices))
     return Outcome(f"{sentence}; change set {written.set_number}", notices=notices)
+
+
+def _not_on_record(engine: Engine, about: About, held: Mapping[str, str]) -> tuple[Problem, ...]:
+    """Fields that name nothing on record."""
+    found = []
+    with reading(engine) as connection:
+        for name, text in held.items():
+            subject, header = mending_column(about.kind, name)
+            fault = fault_in(connection, subject, about.number, header, text) if subject else None
+            if fault is not None:
+                found.append(Problem(name, sentence_of(fault)))
+    return tuple(found)
 
 
 def _mended(
@@ -76,14 +94,15 @@ def _mended(
     return written, f"saved: {layer} is {material}"
 
 
-def _united(done: Merged) -> Outcome:
+def _united(done: Merged, held: Mapping[str, str]) -> Outcome:
     """What became of a merging; what now names the one kept is worth knowing."""
     if done.faults:
         return Outcome(problems=tuple(Problem("gone", sentence_of(one)) for one in done.faults))
-    moved = [f"names {done.kept} now: {count} x {what}" for what, count in done.moved]
-    noted = [f"in the note of {done.kept} now: {words}" for words in done.noted]
-    saved = f"saved: {done.gone} is {done.kept}; change set {done.set_number}"
-    return Outcome(saved, notices=(*moved, *noted))
+    keep, gone = held["keep"], held["gone"]
+    counted = ", ".join(f"{count} x {what}" for what, count in done.moved)
+    moved = (f"{counted}: named {gone}, and name {keep} from now on",) if counted else ()
+    noted = tuple(f"in the note of {keep} now: {words}" for words in done.noted)
+    return Outcome(f"saved: {gone} is {keep}; change set {done.set_number}", notices=moved + noted)
 
 
 def _problems(kind: str, faults: Sequence[Fault], held: Mapping[str, str]) -> tuple[Problem, ...]:
