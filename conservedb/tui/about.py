@@ -123,10 +123,12 @@ KINDS = (
 )
 """What can be recorded from the object screen, in the order of its menu; the object itself."""
 MENDING = (
-    Kind("split", "S", "this part broke", "components", "A part broke into fragments"),
-    Kind("retire", "R", "this part taken out", "components", "A part was taken out for good"),
-    Kind("replace", "N", "a new part for this", "components", "A new part in place of this one"),
-    Kind("reidentify", "M", "another material", "layers", "A layer is another material"),
+    Kind("split", "S", "split this part", "components", "A part broke into fragments"),
+    Kind("retire", "R", "retire this part", "components", "A part was taken out for good"),
+    Kind(
+        "replace", "N", "a new part for this one", "components", "A new part in place of this one"
+    ),
+    Kind("reidentify", "M", "layer: another material", "layers", "A layer is another material"),
     Kind("merge people", "U", "two people are one", "people", "Two people that are one"),
     Kind(
         "merge materials", "I", "two materials are one", "materials", "Two materials that are one"
