@@ -10,7 +10,7 @@ from conservedb.tui.about import KINDS, MENDING, OVER_MANY, About
 from conservedb.tui.recording import Field, Form, Outcome
 from conservedb.tui.screens.sheet import FactSheet
 from conservedb.tui.screens.ticking import Ticking
-from conservedb.tui.text import QUIET, joined, plain
+from conservedb.tui.text import QUIET, STRONG, joined, plain
 from conservedb.tui.widgets.history import History
 from conservedb.tui.widgets.parts import Parts
 from conservedb.tui.widgets.section import Section
@@ -113,7 +113,8 @@ class RecordingHere(Ticking):
         if self._said is None:
             self.tell("nothing was saved from here yet")
             return
-        blocks = [[("saved", self._said.saved)], [("to know", one) for one in self._said.notices]]
+        told = [(f"to know {index}", one) for index, one in enumerate(self._said.notices, 1)]
+        blocks = [[("saved", self._said.saved.removeprefix("saved: "))], told]
         self.app.push_screen(FactSheet("What the last save said", blocks))
 
     def action_undo(self) -> None:
@@ -261,7 +262,7 @@ class RecordingHere(Ticking):
             self.untick_all()
         self.read_again()
         self._said = outcome
-        self.tell(_said_briefly(outcome, self.size.width - 2))
+        self.tell(_said_briefly(outcome, self.size.width - 2), STRONG)
         desk, form, values = screen.desk, screen.form, screen.values_saved
         self.hold("next")
 
@@ -282,7 +283,7 @@ class RecordingHere(Ticking):
 
         def done(sentence: str) -> None:
             self.read_again()
-            self.tell(sentence)
+            self.tell(sentence, STRONG)
             self.release("do")
 
         def refused(sentence: str) -> None:
