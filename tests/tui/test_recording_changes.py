@@ -88,9 +88,11 @@ async def test_observations_follow_an_examination(demo: Path) -> None:
         for seen in ("crack", "stain"):
             assert "Record an observation" in screen_text(pilot.app)
             assert row_of(pilot, "intervention").value
+            assert "saved: " in screen_text(pilot.app)
             await typed(pilot, "<tab>", seen, "<ctrl+s>")
         await typed(pilot, "<escape>")
         assert isinstance(pilot.app.screen, ObjectScreen)
+        assert "saved: O" in screen_text(pilot.app)
     sql = """SELECT o.seen FROM observation o JOIN intervention i ON i.id = o.intervention_id
         WHERE i.circumstances = 'raking light' ORDER BY o.id"""
     assert rows(demo, sql) == [("crack",), ("stain",)]

@@ -61,7 +61,7 @@ class EntrySheet(Rows[Answers | None], ModalScreen[Answers | None]):
     def action_page(self, by: int) -> None:
         """Read on, or back; the cursor stays in its field."""
         blocks = self.query_one("#entry-blocks", VerticalScroll)
-        blocks.scroll_relative(y=by * (blocks.size.height - 2), animate=False)
+        blocks.scroll_relative(y=by * (blocks.size.height - 2), animate=False, immediate=True)
 
     def answers(self) -> Answers:
         """What goes back."""

@@ -225,12 +225,12 @@ class RecordingHere(Ticking):
 
         self.ask("form", lambda: desk.form(about), made, refused)
 
-    def _show_form(self, form: Form, *, at_once: bool = False) -> None:
+    def _show_form(self, form: Form, *, at_once: bool = False, told: str = "") -> None:
         desk = self.desk
         assert desk is not None
         from conservedb.tui.screens.desk_form import DeskForm
 
-        screen = DeskForm(form, desk, at_once=at_once)
+        screen = DeskForm(form, desk, at_once=at_once, told=told)
         self.open_over(screen, lambda outcome: self._recorded(screen, outcome))
 
     def _confirm(self, form: Form) -> None:
@@ -257,18 +257,20 @@ class RecordingHere(Ticking):
     def _recorded(self, screen: DeskForm, outcome: Outcome | None) -> None:
         """Saved: read again, say what, and open the form that follows."""
         if outcome is None:
+            if screen.told and self._said is not None and not screen.typed:
+                self._tell_saved(self._said)
             return
         if screen.form.kind in OVER_MANY:
             self.untick_all()
         self.read_again()
         self._said = outcome
-        self.tell(_said_briefly(outcome, self.size.width - 2), STRONG)
+        self._tell_saved(outcome)
         desk, form, values = screen.desk, screen.form, screen.values_saved
         self.hold("next")
 
         def opened(following: Form | None) -> None:
             if following is not None:
-                self._show_form(following)
+                self._show_form(following, told=outcome.saved)
             self.release("next")
 
         def refused(sentence: str) -> None:
@@ -276,6 +278,9 @@ class RecordingHere(Ticking):
             self.release("next")
 
         self.ask("next", lambda: desk.next_form(form, values, outcome), opened, refused)
+
+    def _tell_saved(self, outcome: Outcome) -> None:
+        self.tell(_said_briefly(outcome, self.size.width - 2), STRONG)
 
     def _do(self, work: Callable[[], str]) -> None:
         """Something that writes, and then a sentence what came of it."""
@@ -303,5 +308,4 @@ def _said_briefly(outcome: Outcome, room: int) -> str:
     if not count:
         return outcome.saved
     more = f"; {count} thing{'s' if count > 1 else ''} to know: h"
-    fits = len(outcome.saved) + len(more) <= room
-    return (outcome.saved if fits else f"{outcome.saved[: room - len(more) - 1]}…") + more
+    return plain(outcome.saved).truncate(room - len(more), ellipsis=True).plain + more
