@@ -118,6 +118,7 @@ async def test_a_new_object_is_opened(demo: Path) -> None:
         await typed(pilot, "<f3>", "SQ.2026.9", "<tab>", "A jar", "<ctrl+s>")
         assert isinstance(pilot.app.screen, ObjectScreen)
         assert "SQ.2026.9  A jar" in screen_text(pilot.app)
+        assert "saved: SQ.2026.9; change set 2" in screen_text(pilot.app)
 
 
 async def test_without_a_desk_nothing_is_recorded() -> None:

@@ -38,6 +38,7 @@ _OF_HISTORY = {
 class RecordingHere(Ticking):
     """The part of the object screen that records."""
 
+    saved_before: Outcome | None = None
     _said: Outcome | None = None
 
     def action_step(self) -> None:
@@ -258,13 +259,12 @@ class RecordingHere(Ticking):
         """Saved: read again, say what, and open the form that follows."""
         if outcome is None:
             if screen.told and self._said is not None and not screen.typed:
-                self._tell_saved(self._said)
+                self.tell_saved(self._said)
             return
         if screen.form.kind in OVER_MANY:
             self.untick_all()
         self.read_again()
-        self._said = outcome
-        self._tell_saved(outcome)
+        self.tell_saved(outcome)
         desk, form, values = screen.desk, screen.form, screen.values_saved
         self.hold("next")
 
@@ -279,8 +279,10 @@ class RecordingHere(Ticking):
 
         self.ask("next", lambda: desk.next_form(form, values, outcome), opened, refused)
 
-    def _tell_saved(self, outcome: Outcome) -> None:
-        self.tell(_said_briefly(outcome, self.size.width - 2), STRONG)
+    def tell_saved(self, outcome: Outcome) -> None:
+        """Say what was saved, here or on the screen that led here; `h` tells all of it."""
+        self._said = outcome
+        self.tell(_said_briefly(outcome, self.app.size.width - 2), STRONG)
 
     def _do(self, work: Callable[[], str]) -> None:
         """Something that writes, and then a sentence what came of it."""

@@ -150,7 +150,9 @@ class StartScreen(Holding[None]):
         if about.kind == "object" and not about.record:
             from conservedb.tui.screens.object import ObjectScreen
 
-            self.app.push_screen(ObjectScreen(self.reading, outcome.key))
+            screen = ObjectScreen(self.reading, outcome.key)
+            screen.saved_before = outcome
+            self.app.push_screen(screen)
 
     def _notice(self, sentence: str) -> None:
         notice = self.query_one("#notice", Static)
