@@ -13,7 +13,7 @@ from conservedb.tui.screens.desk_form import DeskForm
 from conservedb.tui.screens.object import ObjectScreen
 from tests.tui.at_the_desk import NUMBER, at_desk
 from tests.tui.conftest import screen_text
-from tests.tui.forms import row_of, typed
+from tests.tui.forms import row_of, typed, until
 from tests.tui.test_recording_steps import rows
 
 TODAY = datetime.date(2026, 11, 2)
@@ -86,7 +86,7 @@ async def test_observations_follow_an_examination(demo: Path) -> None:
     async with at_desk(demo) as pilot:
         await typed(pilot, "n", "e", "raking light", "<ctrl+s>")
         for seen in ("crack", "stain"):
-            assert "Record an observation" in screen_text(pilot.app)
+            await until(pilot, lambda: "Record an observation" in screen_text(pilot.app))
             assert row_of(pilot, "intervention").value
             assert "saved: " in screen_text(pilot.app)
             await typed(pilot, "<tab>", seen, "<ctrl+s>")
