@@ -15,8 +15,9 @@ import click
 
 from conservedb.cli.ending import DONE, MISUSED, NO, Failed
 from conservedb.cli.record import findings_json, say, say_why
-from conservedb.cli.settings import Settings, shared_options, tell, who_option
+from conservedb.cli.settings import Settings, shared_options, who_option
 from conservedb.cli.typed import fields_option, override_option
+from conservedb.cli.writing import opened
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -64,18 +65,14 @@ def command(
     from conservedb.exchange.reading_cells import subject_named
     from conservedb.store.connect import reading
     from conservedb.store.log import Author
-    from conservedb.store.opening import open_database, today
 
     subject = _checked(kind, fields, reason)
     known = subject_named(subject)
     owner = number if known.in_object else ""
-    engine, upgraded = open_database(settings.path())
-    tell(upgraded)
-    try:
-        with reading(engine) as connection:
-            day = today(connection)
-            seen = None
-            if version is not None:
+    with opened(settings) as (engine, day):
+        seen = None
+        if version is not None:
+            with reading(engine) as connection:
                 seen = shown_at(connection, subject, owner, key, version)
         author = Author(settings.who(), "amended", reason)
         told = amend_judged(engine, subject, owner, key, fields, author, day, seen, overrides)
@@ -83,8 +80,6 @@ def command(
             key = fields[known.key[-1]].strip()
         with reading(engine) as connection:
             last = shown(connection, subject, owner, key).version
-    finally:
-        engine.dispose()
     if settings.json:
         _print_json(told, known.singular, owner, key, last)
     else:

@@ -17,8 +17,9 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from conservedb.cli.ending import DONE, MISUSED, NO, Failed
-from conservedb.cli.settings import Settings, shared_options, tell, who_option
+from conservedb.cli.settings import Settings, shared_options, who_option
 from conservedb.cli.typed import fields_option, override_option
+from conservedb.cli.writing import opened
 
 if TYPE_CHECKING:
     from conservedb.exchange.judging import JudgedWritten
@@ -64,26 +65,20 @@ def command(
     from conservedb.exchange.results import records_of
     from conservedb.store.connect import reading
     from conservedb.store.log import Author
-    from conservedb.store.opening import open_database, today
 
     _check(kind, fields, over_matching)
     who = settings.who()
-    engine, upgraded = open_database(settings.path())
-    tell(upgraded)
-    try:
+    with opened(settings) as (engine, day):
         number = fields.get("object", "")
-        with reading(engine) as connection:
-            day = today(connection)
-            if over_matching is not None:
+        if over_matching is not None:
+            with reading(engine) as connection:
                 found = places_where(connection, number, over_matching)
-                fields = _with_places(fields, found, over_matching)
+            fields = _with_places(fields, found, over_matching)
         compose = composing(kind, fields, who, day)
         author = Author(who, "recorded", reason)
         told = enter_judged(engine, compose, author, day, number, overrides, trial=dry_run)
         with reading(engine) as connection:
             records = records_of(connection, told, trial=dry_run)
-    finally:
-        engine.dispose()
     if settings.json:
         _print_json(told, records, dry_run)
     else:

@@ -48,7 +48,7 @@ def command(settings: Settings, heads: tuple[str, ...], accept: str) -> int:
 
     wanted = tuple(_head(text) for text in heads)
     accepted = None
-    with opened(settings, mend=False) as (engine, _):
+    with opened(settings, mend=False, write=False) as (engine, _):
         if accept.strip():
             accepted = accept_as_found(engine, settings.who(), accept)
         with reading(engine) as connection:

@@ -122,6 +122,20 @@ KINDS = (
     Kind("object", "", "object", "objects", "Add an object"),
 )
 """What can be recorded from the object screen, in the order of its menu; the object itself."""
-BY_KIND = {one.name: one for one in KINDS}
+MENDING = (
+    Kind("split", "S", "split this part", "components", "A part broke into fragments"),
+    Kind("retire", "R", "retire this part", "components", "A part was taken out for good"),
+    Kind(
+        "replace", "N", "a new part for this one", "components", "A new part in place of this one"
+    ),
+    Kind("reidentify", "M", "layer: another material", "layers", "A layer is another material"),
+    Kind("merge people", "U", "two people are one", "people", "Two people that are one"),
+    Kind(
+        "merge materials", "I", "two materials are one", "materials", "Two materials that are one"
+    ),
+)
+"""What can be mended from there: records that stand wrongly, or no longer stand."""
+BY_KIND = {one.name: one for one in (*KINDS, *MENDING)}
+MENDS = frozenset(one.name for one in MENDING)
 OVER_MANY = ("step", "removal", "examination", "planned step")
 """Kinds recorded over all that is ticked; the others are about what is under the cursor."""

@@ -92,10 +92,17 @@ class DatabaseRecorder:
         about = asked.new_about(self._about(form), lookup, typed)
         return self.form(about) if about is not None else None
 
-    def form(self, about: About) -> Form:
+    def ensure_writable(self) -> None:
         """See `Desk`."""
+        from conservedb.store.connect import ensure_writable
+
+        self._reading.answered(lambda: ensure_writable(self._reading.engine()))
+
+    def form(self, about: About) -> Form:
+        """See `Desk`; nobody types into a form that cannot be saved."""
         from conservedb.tui.making_forms import make_form
 
+        self.ensure_writable()
         return self._ask(lambda connection, today: make_form(connection, about, self.who, today))
 
     def kind_chosen(self, form: Form, values: Mapping[str, str]) -> Mapping[str, str]:

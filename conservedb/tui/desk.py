@@ -14,6 +14,9 @@ class Desk(Recorder, Protocol):
 
     database: str
 
+    def ensure_writable(self) -> None:
+        """Refuse, with a sentence why, where the database may only be read."""
+
     def form(self, about: About) -> Form:
         """The form for a new record, or for amending one."""
 

@@ -11,7 +11,8 @@ from conservedb.exchange.cells import escape, join_role
 from conservedb.exchange.planned_for import open_treatments
 from conservedb.questions.completing import complete
 from conservedb.questions.naming import find_object
-from conservedb.tui.about import BY_KIND, OVER_MANY, About
+from conservedb.tui.about import BY_KIND, MENDS, OVER_MANY, About
+from conservedb.tui.forms_of_mending import mending_column, mending_fields
 from conservedb.tui.forms_of_records import ASKED, all_headers, fields_for, subject_of
 from conservedb.tui.forms_of_steps import (
     column_of,
@@ -61,6 +62,8 @@ def make_form(connection: Connection, about: About, who: str, today: datetime.da
         fields = step_fields(first_step(connection, about, who, today))
     elif about.kind == "removal":
         fields = removal_fields(first_removing(connection, about, who, today))
+    elif about.kind in MENDS:
+        fields = mending_fields(connection, about, today)
     else:
         subject = subject_of(about.kind)
         values = _first_values(connection, about, who, today)
@@ -75,6 +78,8 @@ def header_of(about: About, field: str) -> tuple[str, str]:
     """The file and column behind a field; ("", "") where there is none."""
     if about.kind in ("step", "removal") and not about.record:
         return column_of(about.kind, field)
+    if about.kind in MENDS:
+        return mending_column(about.kind, field)
     if about.kind == "closing" and field == "ref":
         return "", ""
     return subject_of(about.kind).name, field

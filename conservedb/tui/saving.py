@@ -17,12 +17,13 @@ from conservedb.exchange.subjects import BY_NAME
 from conservedb.exchange.writer import writer
 from conservedb.store.connect import reading
 from conservedb.store.log import Author
-from conservedb.tui.about import About
+from conservedb.tui.about import MENDS, About
 from conservedb.tui.field_words import label_of
 from conservedb.tui.forms_of_records import subject_of
 from conservedb.tui.forms_of_steps import field_named, removing_of, step_of
 from conservedb.tui.reading import Engine
 from conservedb.tui.recording import Clash, Finding, Form, Outcome, Problem
+from conservedb.tui.saving_mending import mend
 from conservedb.tui.saying_faults import sentence_of
 
 DEEDS = ("step", "removal")
@@ -58,6 +59,8 @@ def save(one: Saving) -> Outcome:
     Raises:
         DatabaseProblem, NoSuch: the file cannot be written, or what is amended is gone.
     """
+    if one.about.kind in MENDS:
+        return mend(one.engine, one.about, one.values, one.who, one.today)
     if one.about.record:
         return _amend(one, one.about.record, one.values)
     if one.about.kind == "closing":

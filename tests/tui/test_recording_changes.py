@@ -13,7 +13,7 @@ from conservedb.tui.screens.desk_form import DeskForm
 from conservedb.tui.screens.object import ObjectScreen
 from tests.tui.at_the_desk import NUMBER, at_desk
 from tests.tui.conftest import screen_text
-from tests.tui.forms import row_of, typed
+from tests.tui.forms import row_of, typed, until
 from tests.tui.test_recording_steps import rows
 
 TODAY = datetime.date(2026, 11, 2)
@@ -86,11 +86,13 @@ async def test_observations_follow_an_examination(demo: Path) -> None:
     async with at_desk(demo) as pilot:
         await typed(pilot, "n", "e", "raking light", "<ctrl+s>")
         for seen in ("crack", "stain"):
-            assert "Record an observation" in screen_text(pilot.app)
+            await until(pilot, lambda: "Record an observation" in screen_text(pilot.app))
             assert row_of(pilot, "intervention").value
+            assert "saved: " in screen_text(pilot.app)
             await typed(pilot, "<tab>", seen, "<ctrl+s>")
         await typed(pilot, "<escape>")
         assert isinstance(pilot.app.screen, ObjectScreen)
+        assert "saved: O" in screen_text(pilot.app)
     sql = """SELECT o.seen FROM observation o JOIN intervention i ON i.id = o.intervention_id
         WHERE i.circumstances = 'raking light' ORDER BY o.id"""
     assert rows(demo, sql) == [("crack",), ("stain",)]
@@ -116,6 +118,7 @@ async def test_a_new_object_is_opened(demo: Path) -> None:
         await typed(pilot, "<f3>", "SQ.2026.9", "<tab>", "A jar", "<ctrl+s>")
         assert isinstance(pilot.app.screen, ObjectScreen)
         assert "SQ.2026.9  A jar" in screen_text(pilot.app)
+        assert "saved: SQ.2026.9; change set 2" in screen_text(pilot.app)
 
 
 async def test_without_a_desk_nothing_is_recorded() -> None:

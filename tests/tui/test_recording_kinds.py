@@ -8,7 +8,7 @@ import pytest
 
 from conservedb.exchange.amending import shown
 from conservedb.store.connect import reading
-from conservedb.tui.about import BY_KIND, KINDS, About, about_of
+from conservedb.tui.about import KINDS, About, about_of
 from conservedb.tui.database_recorder import DatabaseRecorder
 from conservedb.tui.forms_of_records import subject_of
 from conservedb.tui.reading import Database
@@ -60,7 +60,7 @@ def about(desk: DatabaseRecorder, kind: str) -> About:
 
 
 def test_every_kind_is_tried() -> None:
-    assert set(TYPED) == set(BY_KIND)
+    assert set(TYPED) == {one.name for one in KINDS}
     letters = [one.letter for one in KINDS if one.letter]
     assert len(letters) == len(set(letters))
 

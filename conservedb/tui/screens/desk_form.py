@@ -8,6 +8,7 @@ from conservedb.tui.desk import Desk
 from conservedb.tui.drafts import Drafts
 from conservedb.tui.recording import Form, Outcome
 from conservedb.tui.screens.form import FormScreen
+from conservedb.tui.text import STRONG
 from conservedb.tui.widgets.form_row import FieldRow
 
 _RECIPE = (
@@ -18,20 +19,33 @@ _STAYS = ("kind", "date", "people", "places", "components")
 
 
 class DeskForm(FormScreen):
-    """A form on a database. `at_once` saves it as it was filled in, unless a draft is there."""
+    """A form on a database.
+
+    Args:
+        at_once: save it as it was filled in, unless a draft is there.
+        told: what was saved with the form before this one, which this one hides.
+    """
 
     def __init__(
-        self, form: Form, desk: Desk, drafts: Drafts | None = None, *, at_once: bool = False
+        self,
+        form: Form,
+        desk: Desk,
+        drafts: Drafts | None = None,
+        *,
+        at_once: bool = False,
+        told: str = "",
     ) -> None:
         super().__init__(form, desk, drafts)
-        self.desk, self._at_once = desk, at_once
+        self.desk, self.told, self._at_once = desk, told, at_once
         self._kind_changed = self._save_then = False
         self.values_saved: dict[str, str] = {}
         self._filled = {field.name: field.value for field in form.fields}
 
     def on_mount(self) -> None:
-        """Save at once what needs no look."""
+        """Save at once what needs no look; say what was saved before."""
         super().on_mount()
+        if self.told:
+            self.tell(self.told, STRONG)
         if self._at_once and self._draft is None:
             self.hold("at once")
             self.call_after_refresh(self._save_at_once)

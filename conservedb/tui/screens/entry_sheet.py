@@ -26,6 +26,8 @@ class EntrySheet(Rows[Answers | None], ModalScreen[Answers | None]):
     KEYS = {  # noqa: RUF012
         "escape": "leave",
         "ctrl+s": "accept",
+        "pagedown": "page(1)",
+        "pageup": "page(-1)",
         "ctrl+q": "app.quit",
         "f1": "app.help",
     }
@@ -55,6 +57,11 @@ class EntrySheet(Rows[Answers | None], ModalScreen[Answers | None]):
         """Go on with what was typed."""
         if not self.lacking(self.NEEDED):
             self.answer(self.answers())
+
+    def action_page(self, by: int) -> None:
+        """Read on, or back; the cursor stays in its field."""
+        blocks = self.query_one("#entry-blocks", VerticalScroll)
+        blocks.scroll_relative(y=by * (blocks.size.height - 2), animate=False, immediate=True)
 
     def answers(self) -> Answers:
         """What goes back."""

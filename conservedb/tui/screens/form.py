@@ -165,9 +165,9 @@ class FormScreen(SavingForm):
         notice.display = bool(sentence)
         notice.update(prose(sentence, WARNING if sentence.startswith("!") else UNSURE))
 
-    def tell(self, sentence: str) -> None:
+    def tell(self, sentence: str, ink: str = WARNING) -> None:
         """Show a message for a while."""
-        self.query_one(KeyLine).tell(sentence)
+        self.query_one(KeyLine).tell(sentence, ink)
 
     def refuse(self, sentence: str) -> None:
         """Show why there is no answer."""
@@ -176,7 +176,7 @@ class FormScreen(SavingForm):
     def _added(self, row: FieldRow, outcome: Outcome | None) -> None:
         if outcome is not None:
             self.put_here(row, outcome.key)
-            self.tell(outcome.saved)
+            self.tell(outcome.saved, STRONG)
 
     def _fill_in(self, draft: Draft) -> None:
         for row in self.rows:

@@ -12,6 +12,7 @@ from conservedb.questions.answers import AsOf, HistoryAnswer, ObjectAnswer, Plac
 from conservedb.tui import details
 from conservedb.tui.in_order import Holding
 from conservedb.tui.part_rows import Row, rows_of
+from conservedb.tui.text import WARNING
 from conservedb.tui.widgets.aside import Aside
 from conservedb.tui.widgets.day_line import DayLine
 from conservedb.tui.widgets.heading import Heading
@@ -189,6 +190,6 @@ class Looking(Holding[None]):
         self.query_one(DayLine).display = typing
         self.query_one(TimeRule).display = not typing
 
-    def tell(self, sentence: str) -> None:
+    def tell(self, sentence: str, ink: str = WARNING) -> None:
         """Show a message for a while."""
-        self.query_one(KeyLine).tell(sentence)
+        self.query_one(KeyLine).tell(sentence, ink)

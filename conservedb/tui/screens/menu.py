@@ -13,21 +13,25 @@ from textual.widgets import Static
 
 from conservedb.tui.about import Kind
 from conservedb.tui.in_order import Typed
-from conservedb.tui.text import STRONG, joined, plain
+from conservedb.tui.text import QUIET, STRONG, joined, plain
 from conservedb.tui.widgets.lines import MARKER
 
 COLUMN = 29
 
 
 class MenuSheet(Typed[str | None], ModalScreen[str | None]):
-    """Answers with the name of a kind, or None."""
+    """Answers with the name of a kind, or None. `more` is a heading, and kinds below it."""
 
     CSS_PATH = "menu.tcss"
     AUTO_FOCUS = ""
 
-    def __init__(self, title: str, kinds: Sequence[Kind]) -> None:
+    def __init__(self, title: str, kinds: Sequence[Kind], more: tuple[str, Sequence[Kind]]) -> None:
         super().__init__()
-        self._title, self._kinds, self._at = title, kinds, 0
+        heading, below = more
+        self._title, self._at = title, kinds[0]
+        upper, lower = _two_columns(kinds), _two_columns(below)
+        self._rows: list[Sequence[Kind]] = [*upper, (), (), *lower]
+        self._headings = {len(upper) + 1: f"  {heading}"}
 
     def compose(self) -> ComposeResult:
         """A frame with two columns."""
@@ -45,50 +49,58 @@ class MenuSheet(Typed[str | None], ModalScreen[str | None]):
         """A letter chooses; arrows move."""
         if isinstance(event, Paste):
             return
-        kinds, half = self._kinds, self._half
-        moves = {"down": 1, "up": -1, "right": half, "left": -half}
+        kinds = [kind for row in self._rows for kind in row]
         chosen = next((k for k in kinds if k.letter == (event.character or "")), None)
         if event.key == "escape":
             self.answer(None)
         elif event.key == "ctrl+q":
             self.app.exit()
         elif event.key == "enter":
-            self.answer(kinds[self._at].name)
-        elif event.key in moves:
-            if 0 <= self._at + moves[event.key] < len(kinds):
-                self._at += moves[event.key]
-            self._show()
+            self.answer(self._at.name)
+        elif event.key in ("down", "up", "left", "right"):
+            self._move(event.key)
         elif chosen is not None and chosen.letter:
             self.answer(chosen.name)
 
     def on_click(self, event: Click) -> None:
         """A click chooses."""
-        menu = self.query_one("#menu", Static)
-        at = event.get_content_offset(menu)
-        if at is not None and at.y < self._half:
-            index = at.y + self._half * (at.x // COLUMN)
-            if index < len(self._kinds):
-                self.answer(self._kinds[index].name)
+        at = event.get_content_offset(self.query_one("#menu", Static))
+        if at is not None and at.y < len(self._rows):
+            row, column = self._rows[at.y], at.x // COLUMN
+            if column < len(row):
+                self.answer(row[column].name)
 
     def refuse(self, sentence: str) -> None:
         """Nothing is asked here."""
 
-    @property
-    def _half(self) -> int:
-        return (len(self._kinds) + 1) // 2
+    def _move(self, key: str) -> None:
+        """Along a row, or down one column and on at the head of the next, as lists are read."""
+        row = next(row for row in self._rows if self._at in row)
+        if key in ("left", "right"):
+            self._at = row[min(key == "right", len(row) - 1)]
+        else:
+            columns = [[one[i] for one in self._rows if i < len(one)] for i in (0, 1)]
+            listed = [*columns[0], *columns[1]]
+            at = listed.index(self._at) + (1 if key == "down" else -1)
+            self._at = listed[min(max(at, 0), len(listed) - 1)]
+        self._show()
 
     def _show(self) -> None:
-        half = self._half
-        lines = []
-        for index in range(half):
-            line = self._entry(index)
-            if index + half < len(self._kinds):
-                padded = line.pad_right(max(COLUMN - line.cell_length, 0))
-                line = joined((padded, self._entry(index + half)), "")
-            lines.append(line)
+        lines = [
+            joined(self._entry(kind) for kind in row)
+            if row
+            else plain(self._headings.get(index, " "), QUIET)
+            for index, row in enumerate(self._rows)
+        ]
         self.query_one("#menu", Static).update(joined(lines, "\n"))
 
-    def _entry(self, index: int) -> Content:
-        kind, here = self._kinds[index], index == self._at
-        mark = plain(f"{MARKER} " if here else "  ", "$marked")
-        return joined((mark, plain(f"{kind.letter}  ", STRONG), plain(kind.label)), "")
+    def _entry(self, kind: Kind) -> Content:
+        mark = plain(f"{MARKER} " if kind is self._at else "  ", "$marked")
+        entry = joined((mark, plain(f"{kind.letter}  ", STRONG), plain(kind.label)))
+        return entry.pad_right(max(COLUMN - entry.cell_length, 0))
+
+
+def _two_columns(kinds: Sequence[Kind]) -> list[Sequence[Kind]]:
+    """Rows of two, so that each column reads downward."""
+    half = (len(kinds) + 1) // 2
+    return [kinds[index::half] for index in range(half)]

@@ -66,8 +66,10 @@ class ObjectScreen(RecordingHere):
         yield KeyLine(self.NAME)
 
     def on_mount(self) -> None:
-        """Ask for today."""
+        """Ask for today; say what was saved to come here."""
         self.look("")
+        if self.saved_before is not None:
+            self.tell_saved(self.saved_before)
 
     # What panels report
 

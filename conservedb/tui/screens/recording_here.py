@@ -6,16 +6,17 @@ from collections.abc import Callable, Mapping
 from typing import TYPE_CHECKING
 
 from conservedb.questions.answers import ComponentRow, HistoryRow, Layer, Residue, Warning_
-from conservedb.tui.about import KINDS, OVER_MANY, About
+from conservedb.tui.about import KINDS, MENDING, OVER_MANY, About
 from conservedb.tui.recording import Field, Form, Outcome
 from conservedb.tui.screens.sheet import FactSheet
 from conservedb.tui.screens.ticking import Ticking
-from conservedb.tui.text import QUIET, joined, plain
+from conservedb.tui.text import QUIET, STRONG, joined, plain
 from conservedb.tui.widgets.history import History
 from conservedb.tui.widgets.parts import Parts
 from conservedb.tui.widgets.section import Section
 
 if TYPE_CHECKING:
+    from conservedb.tui.desk import Desk
     from conservedb.tui.screens.desk_form import DeskForm
 
 _OF_HISTORY = {
@@ -37,6 +38,7 @@ _OF_HISTORY = {
 class RecordingHere(Ticking):
     """The part of the object screen that records."""
 
+    saved_before: Outcome | None = None
     _said: Outcome | None = None
 
     def action_step(self) -> None:
@@ -77,7 +79,8 @@ class RecordingHere(Ticking):
                     self._open_form(kind)
 
             listed = [one for one in KINDS if one.letter]
-            self.open_over(MenuSheet(f"Record {self._where_words()}", listed), chosen)
+            title = f"Record {self._where_words()}"
+            self.open_over(MenuSheet(title, listed, ("Mend", MENDING)), chosen)
 
     def _amend(self) -> None:
         about = self._record_here()
@@ -103,14 +106,16 @@ class RecordingHere(Ticking):
                 self._do(lambda: desk.withdraw(about, reason, together=together))
 
         foot = "Enter in the last line withdraws it, Esc goes back"
-        self.open_over(EntrySheet(f"Withdraw {what}?", [([words], fields)], foot), go_on)
+        sheet = EntrySheet(f"Withdraw {what}?", [([words], fields)], foot)
+        self._if_writable(desk, lambda: self.open_over(sheet, go_on))
 
     def action_told(self) -> None:
         """All that came with what was saved last."""
         if self._said is None:
             self.tell("nothing was saved from here yet")
             return
-        blocks = [[("saved", self._said.saved)], [("to know", one) for one in self._said.notices]]
+        told = [(f"to know {index}", one) for index, one in enumerate(self._said.notices, 1)]
+        blocks = [[("saved", self._said.saved.removeprefix("saved: "))], told]
         self.app.push_screen(FactSheet("What the last save said", blocks))
 
     def action_undo(self) -> None:
@@ -191,6 +196,20 @@ class RecordingHere(Ticking):
         if self.desk_or_say() is not None:
             self._make(self._about(kind), self._show_form)
 
+    def _if_writable(self, desk: Desk, then: Callable[[], None]) -> None:
+        """Go on where the database may be written to; nobody types for nothing."""
+        self.hold("writable")
+
+        def refused(sentence: str) -> None:
+            self.say(sentence)
+            self.release("writable")
+
+        def go_on(_: None) -> None:
+            then()
+            self.release("writable")
+
+        self.ask("writable", desk.ensure_writable, go_on, refused)
+
     def _make(self, about: About, then: Callable[[Form], None]) -> None:
         """Have a form made; keys wait for it."""
         desk = self.desk
@@ -207,12 +226,12 @@ class RecordingHere(Ticking):
 
         self.ask("form", lambda: desk.form(about), made, refused)
 
-    def _show_form(self, form: Form, *, at_once: bool = False) -> None:
+    def _show_form(self, form: Form, *, at_once: bool = False, told: str = "") -> None:
         desk = self.desk
         assert desk is not None
         from conservedb.tui.screens.desk_form import DeskForm
 
-        screen = DeskForm(form, desk, at_once=at_once)
+        screen = DeskForm(form, desk, at_once=at_once, told=told)
         self.open_over(screen, lambda outcome: self._recorded(screen, outcome))
 
     def _confirm(self, form: Form) -> None:
@@ -239,19 +258,19 @@ class RecordingHere(Ticking):
     def _recorded(self, screen: DeskForm, outcome: Outcome | None) -> None:
         """Saved: read again, say what, and open the form that follows."""
         if outcome is None:
+            if screen.told and self._said is not None and not screen.typed:
+                self.tell_saved(self._said)
             return
         if screen.form.kind in OVER_MANY:
             self.untick_all()
         self.read_again()
-        self._said = outcome
-        more = f"; {len(outcome.notices)} to know: h" if outcome.notices else ""
-        self.tell(f"{outcome.saved}{more}")
+        self.tell_saved(outcome)
         desk, form, values = screen.desk, screen.form, screen.values_saved
         self.hold("next")
 
         def opened(following: Form | None) -> None:
             if following is not None:
-                self._show_form(following)
+                self._show_form(following, told=outcome.saved)
             self.release("next")
 
         def refused(sentence: str) -> None:
@@ -260,13 +279,18 @@ class RecordingHere(Ticking):
 
         self.ask("next", lambda: desk.next_form(form, values, outcome), opened, refused)
 
+    def tell_saved(self, outcome: Outcome) -> None:
+        """Say what was saved, here or on the screen that led here; `h` tells all of it."""
+        self._said = outcome
+        self.tell(_said_briefly(outcome, self.app.size.width - 2), STRONG)
+
     def _do(self, work: Callable[[], str]) -> None:
         """Something that writes, and then a sentence what came of it."""
         self.hold("do")
 
         def done(sentence: str) -> None:
             self.read_again()
-            self.tell(sentence)
+            self.tell(sentence, STRONG)
             self.release("do")
 
         def refused(sentence: str) -> None:
@@ -278,3 +302,12 @@ class RecordingHere(Ticking):
     def read_again(self) -> None:
         """Ask everything again; the cursor stays."""
         raise NotImplementedError
+
+
+def _said_briefly(outcome: Outcome, room: int) -> str:
+    """What was saved; that there is more to know is never cut off, for `h` tells all of it."""
+    count = len(outcome.notices)
+    if not count:
+        return outcome.saved
+    more = f"; {count} thing{'s' if count > 1 else ''} to know: h"
+    return plain(outcome.saved).truncate(room - len(more), ellipsis=True).plain + more

@@ -13,7 +13,7 @@ from conservedb.tui.actions import bindings
 from conservedb.tui.drafts_here import DRAFT, draft_group
 from conservedb.tui.hits import no_screen, start_groups
 from conservedb.tui.in_order import Holding
-from conservedb.tui.text import QUIET, STRONG, joined, plain, styled, two_ends
+from conservedb.tui.text import QUIET, STRONG, WARNING, joined, plain, styled, two_ends
 from conservedb.tui.widgets.find_panel import FindPanel
 from conservedb.tui.widgets.key_line import KeyLine
 from conservedb.tui.you import you
@@ -89,9 +89,9 @@ class StartScreen(Holding[None]):
         """Show why there is no answer, where the eye is."""
         self._notice(sentence)
 
-    def tell(self, sentence: str) -> None:
+    def tell(self, sentence: str, ink: str = WARNING) -> None:
         """Show a message for a while."""
-        self.query_one(KeyLine).tell(sentence)
+        self.query_one(KeyLine).tell(sentence, ink)
 
     @on(FindPanel.Opened)
     def _open(self, event: FindPanel.Opened) -> None:
@@ -132,7 +132,7 @@ class StartScreen(Holding[None]):
         self.hold("form")
 
         def refused(sentence: str) -> None:
-            self.tell(sentence)
+            self.refuse(sentence)
             self.release("form")
 
         def made(form: Form) -> None:
@@ -146,11 +146,13 @@ class StartScreen(Holding[None]):
         if outcome is None:
             return
         self.action_refresh()
-        self.tell(outcome.saved)
+        self.tell(outcome.saved, STRONG)
         if about.kind == "object" and not about.record:
             from conservedb.tui.screens.object import ObjectScreen
 
-            self.app.push_screen(ObjectScreen(self.reading, outcome.key))
+            screen = ObjectScreen(self.reading, outcome.key)
+            screen.saved_before = outcome
+            self.app.push_screen(screen)
 
     def _notice(self, sentence: str) -> None:
         notice = self.query_one("#notice", Static)

@@ -21,12 +21,12 @@ class KeyLine(Widget):
     def __init__(self, where: str) -> None:
         super().__init__(id="key-line")
         self._actions = key_line(where)
-        self._message = ""
+        self._message, self._ink = "", WARNING
         self._hides = 0
 
-    def tell(self, message: str) -> None:
-        """Show a sentence for a few seconds."""
-        self._message = message
+    def tell(self, message: str, ink: str = WARNING) -> None:
+        """Show a sentence for a few seconds; what was done is told in a calmer ink."""
+        self._message, self._ink = message, ink
         self._hides += 1
         turn = self._hides
         self.refresh()
@@ -44,7 +44,7 @@ class KeyLine(Widget):
     def render(self) -> RenderResult:
         """The message, or the keys."""
         if self._message:
-            return joined((Content(" "), plain(self._message, WARNING))).truncate(
+            return joined((Content(" "), plain(self._message, self._ink))).truncate(
                 self.size.width, ellipsis=True
             )
         parts = [
