@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from sqlalchemy import Connection, select
 
 from conservedb.exchange.faults import Fault
-from conservedb.knowledge.authority import Authority
+from conservedb.knowledge.authority import STANDING_UNSAID, Authority
 from conservedb.knowledge.authority_outcomes import TO_BE_RATIFIED
 from conservedb.records.treatments import intervention
 
@@ -45,7 +45,9 @@ def standing(connection: Connection, owner: int, ref: str) -> Standing:
     found = authority_of(connection, owner, record)
     lacks = [one for one in found.missing if one.outcome != TO_BE_RATIFIED]
     ratify = [one for one in found.missing if one.outcome == TO_BE_RATIFIED]
-    notices = [one.sentence for one in (*found.uncertain, *ratify)]
+    lacks += [one for one in found.uncertain if STANDING_UNSAID in one.sentence]
+    uncertain = [one for one in found.uncertain if one not in lacks]
+    notices = [one.sentence for one in (*uncertain, *ratify)]
     if found.start is not None:
         notices.append(found.start.sentence)
     return Standing(tuple(one.sentence for one in lacks), tuple(notices))
@@ -69,6 +71,7 @@ def lacking(now: Standing, before: Standing, cells: Mapping[str, str]) -> Iterab
         "",
         "",
         f"the step is not authorised ({said})",
-        "have it authorised first, or say why it was begun all the same (unauthorised_reason)"
+        "have it authorised first, say whether it was planned, routine care, first aid or"
+        " historic (standing), or say why it was begun all the same (unauthorised_reason)"
         " and who decided that (unauthorised_by)",
     )

@@ -23,6 +23,7 @@ from conservedb.exchange.files import Row, Table
 from conservedb.exchange.subject import Subject
 from conservedb.exchange.subjects import BY_NAME
 from conservedb.exchange.taking import Taking
+from conservedb.exchange.untimely import refuse_untimely
 from conservedb.exchange.writing import write
 from conservedb.questions.naming import find_object
 from conservedb.store.connect import raw_of, writing
@@ -207,6 +208,7 @@ def put(
     checking = Checking(connection, taking)
     checking.check()
     notices = tuple(taking.keys.notices)
+    refuse_untimely(taking, today)
     if not whole:
         _refuse_known(taking)
     if taking.faults:

@@ -31,6 +31,7 @@ class Authorisation:
         steps: the planned steps it is limited to; none means the whole plan, unless `scope`
             limits it in words.
         expires: the last day on which it holds, None where no expiry is recorded.
+        rewritten: how the plan was changed after the decision, in a clause; "" where it was not.
     """
 
     ref: str
@@ -44,6 +45,7 @@ class Authorisation:
     conditions: str = ""
     when: Interval = UNDATED
     expires: Interval | None = None
+    rewritten: str = ""
 
     @property
     def by(self) -> str:
@@ -118,6 +120,8 @@ def concerns(one: Authorisation, plan: WorkPlan | None, step: RecordedStep) -> t
     planned = plan.step(step.planned) if step.planned else None
     if planned is None:
         return NOT_COVERED, f"the step is not linked to a step of version {plan.version}"
+    if one.rewritten and one.decision != "refused":
+        return CANNOT_TELL, one.rewritten
     if not (planned.kind and step.kind):
         return (
             CANNOT_TELL,

@@ -38,6 +38,8 @@ from conservedb.knowledge.authority_outcomes import (
 )
 from conservedb.knowledge.planned_work import RecordedStep, WorkPlan
 
+STANDING_UNSAID = "whether it was planned, routine care, first aid or historic is not recorded"
+"""The clause of a step of which nobody said what it was."""
 _THERE = (IN_FORCE, RATIFIED, STANDING)
 _FREE = (HISTORIC, NONE_NEEDED)
 _UNCERTAIN = (CANNOT_TELL, NOT_RECORDED)
@@ -198,8 +200,7 @@ def _finding(
         if step.standing == "first aid":
             outcome, clause = TO_BE_RATIFIED, f"first aid, to be ratified; {clause}"
         elif not step.standing:
-            why = "whether it was planned, routine care, first aid or historic is not recorded"
-            outcome, clause = CANNOT_TELL, f"{why}; {clause}"
+            outcome, clause = CANNOT_TELL, f"{STANDING_UNSAID}; {clause}"
     said = f"cannot tell: {clause}" if outcome == CANNOT_TELL else clause
     sentence = f"{_capital(row.capacity)}: {said}."
     return Finding(outcome, sentence, row.capacity, best.ref if best else "")

@@ -13,6 +13,7 @@ from conservedb.knowledge.narrowing import Interval
 from conservedb.knowledge.planned_work import PlannedStep, RecordedStep, WorkPlan
 from conservedb.questions.asking import Question, Row, Rows, Selection, blank, dated
 from conservedb.questions.evidence import BLANK, when
+from conservedb.questions.rewritten_plans import rewritten
 from conservedb.records.authorisations import (
     NOBODY,
     authorisation,
@@ -140,7 +141,7 @@ class Asked:
         versions = self._versions(connection, asked)
         limited = _grouped(self.limited.all(connection, **asked))
         decisions = (
-            _decision(row, tuple(limited[row.id]))
+            _decision(row, tuple(limited[row.id]), rewritten(connection, row.id))
             for row in self.decisions.all(connection, **asked)
         )
         return Work(
@@ -323,7 +324,7 @@ def _step(row: Row) -> Step:
     return Step(row.id, row.planned_in or row.treatment_id, row.version, made)
 
 
-def _decision(row: Row, steps: tuple[str, ...]) -> Decision:
+def _decision(row: Row, steps: tuple[str, ...], since: str) -> Decision:
     made = Authorisation(
         row.ref,
         row.capacity,
@@ -336,6 +337,7 @@ def _decision(row: Row, steps: tuple[str, ...]) -> Decision:
         row.conditions,
         _days(row, _DECIDED),
         _end(row, _EXPIRES),
+        since,
     )
     return Decision(row.treatment_id, row.intervention_id, made)
 

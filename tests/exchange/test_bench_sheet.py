@@ -171,9 +171,9 @@ def test_a_filled_sheet_is_recorded_in_its_order_once(planned: Engine, tmp_path:
     assert state(planned) == after
     take_back(planned, "A. Tester")
     assert state(planned) == before and sound(planned)
-    again = typed(planned, path).recorded  # as it was taken back; no ref is given twice
-    assert [row for row, _ in again] == ["1", "2"]
-    assert not {ref for _, ref in again} & {ref for _, ref in done.recorded}
+    anew = typed(planned, path).recorded  # as it was taken back; no ref is given twice
+    assert [row for row, _ in anew] == ["1", "2"]
+    assert not {ref for _, ref in anew} & {ref for _, ref in done.recorded}
 
 
 def test_two_rows_at_one_place_build_up_outward(engine: Engine, tmp_path: Path) -> None:
