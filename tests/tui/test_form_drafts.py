@@ -34,9 +34,9 @@ def test_any_text_comes_back(tmp_path: Path) -> None:
     drafts = Drafts(tmp_path / "new" / "folder")
     kept = draft(NASTY + "/../x", note=NASTY, **{NASTY: "v"})
     drafts.keep(kept)
-    assert drafts.read(kept.key) == kept and drafts.drafts() == (kept,)
+    assert drafts.take(kept.key) == kept and drafts.drafts() == (kept,)
     assert [one.name for one in drafts.folder.iterdir() if one.suffix != ".json"] == []
-    assert drafts.read("other") is None
+    assert drafts.take("other") is None
     drafts.drop(kept.key)
     assert drafts.drafts() == () and list(drafts.folder.iterdir()) == []
 
@@ -46,12 +46,12 @@ def test_an_older_draft_never_undoes_a_newer(tmp_path: Path) -> None:
     first, second = drafts.turn(), drafts.turn()
     drafts.keep(draft(note="new"), second)
     drafts.keep(draft(note="old"), first)
-    found = drafts.read("k")
+    found = drafts.take("k")
     assert found is not None and found.values == {"note": "new"}
     third, fourth = drafts.turn(), drafts.turn()
     drafts.drop("k", fourth)
     drafts.keep(draft(note="late"), third)
-    assert drafts.read("k") is None
+    assert drafts.take("k") is None
 
 
 @pytest.mark.parametrize(
@@ -63,7 +63,7 @@ def test_a_damaged_draft_is_set_aside(tmp_path: Path, text: str) -> None:
     drafts.keep(draft(note="x"))
     (path,) = tmp_path.glob("*.json")
     path.write_text(text, encoding="latin-1")
-    assert drafts.read("k") is None
+    assert drafts.take("k") is None
     assert [one.suffix for one in tmp_path.iterdir()] == [".damaged"]
 
 
@@ -79,7 +79,10 @@ async def test_esc_keeps_the_draft_and_it_is_offered_again(tmp_path: Path) -> No
         await until(pilot, lambda: ANSWERS == [None])
         assert "kept as a draft" in screen_text(pilot.app)
     (kept,) = Drafts(tmp_path).drafts()
-    assert kept.values == {"note": "old and new"} and kept.shown == {"note": "old"}
+    assert kept.values == {"note": "old and new", "last": ""} and kept.typed == {
+        "note": "old and new"
+    }
+    assert kept.shown == {"note": "old", "last": ""}
     async with at_form(Fake(), tmp_path, NOTE) as pilot:
         assert row_of(pilot, "note").value == "old and new"
         assert f"a draft of {kept.clock} is here" in screen_text(pilot.app)
@@ -98,7 +101,7 @@ async def test_ctrl_q_keeps_the_draft_and_quits(tmp_path: Path) -> None:
     async with at_form(Fake(), tmp_path, replace(NOTE, reason=True)) as pilot:
         await typed(pilot, "x", "<ctrl+s>", "because", "<ctrl+q>")  # from a sheet, even
         await until(pilot, lambda: not pilot.app.is_running)
-    assert Drafts(tmp_path).drafts()[0].values == {"note": "oldx"}
+    assert Drafts(tmp_path).drafts()[0].typed == {"note": "oldx"}
 
 
 async def test_the_draft_is_kept_while_typing_goes_on(tmp_path: Path) -> None:
@@ -176,4 +179,4 @@ def test_a_kill_loses_nothing_older_than_half_a_second(
     os.kill(killed.pid, signal.SIGKILL)
     killed.wait()
     (path,) = tmp_path.glob("*.json")
-    assert json.loads(path.read_text())["values"] == {"note": "words that were typed"}
+    assert json.loads(path.read_text())["values"] == {"note": "words that were typed", "last": ""}

@@ -27,7 +27,7 @@ class DeskForm(FormScreen):
         self.desk, self._at_once = desk, at_once
         self._kind_changed = self._save_then = False
         self.values_saved: dict[str, str] = {}
-        self._filled = {field.name: field.value for field in form.fields}
+        self._filled = {field.name: field.value for field in self.form.fields}
 
     def on_mount(self) -> None:
         """Save at once what needs no look."""
@@ -56,6 +56,11 @@ class DeskForm(FormScreen):
             self._save_then = True
         else:
             await super().action_save()
+
+    def action_afresh(self) -> None:
+        """What was filled in is then that of the form that is shown."""
+        super().action_afresh()
+        self._filled = {field.name: field.value for field in self.form.fields}
 
     def done(self, outcome: Outcome) -> None:
         """Saved: what the fields held is known to whoever opened the form."""
