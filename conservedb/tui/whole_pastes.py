@@ -22,7 +22,7 @@ STAND_IN = "\U000f001b"
 class WholePastes(XTermParser):
     """Reads what a terminal sends; an escape character in a paste has a stand-in on the way."""
 
-    def __init__(self, debug: bool = False) -> None:  # noqa: FBT001, FBT002
+    def __init__(self, debug: bool = False) -> None:
         super().__init__(debug)
         self._pasting = False
         self._mark = ""  # as much of BEGIN or END as has come
