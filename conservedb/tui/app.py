@@ -18,6 +18,7 @@ from conservedb.tui.theme import IN_ANSI, NAME, OWN, THEME
 
 if TYPE_CHECKING:
     from textual.command import Provider
+    from textual.driver import Driver
 
     from conservedb.tui.desk import Desk
     from conservedb.tui.reading import Reading
@@ -47,6 +48,12 @@ class ConservedbApp(InOrder):
     def get_theme_variable_defaults(self) -> dict[str, str]:
         """Our names for colours, for themes that do not know them."""
         return {**OWN, **IN_ANSI} if self.current_theme.ansi else OWN
+
+    def get_driver_class(self) -> type[Driver]:
+        """The terminal, read so that a paste stays whole."""
+        from conservedb.tui.whole_pastes import with_whole_pastes
+
+        return with_whole_pastes(super().get_driver_class())
 
     def get_default_screen(self) -> Screen[None]:
         """The start lies below everything else."""

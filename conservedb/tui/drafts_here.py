@@ -12,10 +12,10 @@ DRAFT = "draft"
 
 def draft_group(database: str) -> tuple[Group, ...]:
     """The drafts of this database, the newest first; no group where there is none."""
-    hits = []
+    hits: dict[str, Hit] = {}  # of two drafts of one form the newer, which opens first
     for draft in Drafts().drafts():
         about = about_of(draft.key)
         if about is not None and about.database == database:
             where = ", ".join(one for one in (draft.subtitle, draft.clock) if one)
-            hits.append(Hit(DRAFT, "", draft.key, draft.title, where))
-    return (Group("Drafts not saved", tuple(hits)),) if hits else ()
+            hits.setdefault(draft.key, Hit(DRAFT, "", draft.key, draft.title, where))
+    return (Group("Drafts not saved", tuple(hits.values())),) if hits else ()

@@ -24,7 +24,7 @@ WHY = Author("A. Tester", "amended", "a slip")
 
 def number_of(engine: Engine) -> int:
     with reading(engine) as connection:
-        return connection.exec_driver_sql("SELECT max(id) FROM change_set").scalar_one()
+        return int(connection.exec_driver_sql("SELECT max(id) FROM change_set").scalar_one())
 
 
 def outcomes(engine: Engine, ref: str) -> list[tuple[str, str]]:

@@ -16,6 +16,7 @@ import pytest
 
 from conservedb.tui.drafts import Draft, Drafts
 from conservedb.tui.recording import Field, Form
+from conservedb.tui.running import runs_elsewhere, this_process
 from tests.tui.conftest import screen_text
 from tests.tui.form_recorder import Fake
 from tests.tui.forms import ANSWERS, at_form, form_of, one_field, row_of, typed, until
@@ -34,9 +35,9 @@ def test_any_text_comes_back(tmp_path: Path) -> None:
     drafts = Drafts(tmp_path / "new" / "folder")
     kept = draft(NASTY + "/../x", note=NASTY, **{NASTY: "v"})
     drafts.keep(kept)
-    assert drafts.read(kept.key) == kept and drafts.drafts() == (kept,)
+    assert drafts.take(kept.key) == kept and drafts.drafts() == (kept,)
     assert [one.name for one in drafts.folder.iterdir() if one.suffix != ".json"] == []
-    assert drafts.read("other") is None
+    assert drafts.take("other") is None
     drafts.drop(kept.key)
     assert drafts.drafts() == () and list(drafts.folder.iterdir()) == []
 
@@ -46,12 +47,12 @@ def test_an_older_draft_never_undoes_a_newer(tmp_path: Path) -> None:
     first, second = drafts.turn(), drafts.turn()
     drafts.keep(draft(note="new"), second)
     drafts.keep(draft(note="old"), first)
-    found = drafts.read("k")
+    found = drafts.take("k")
     assert found is not None and found.values == {"note": "new"}
     third, fourth = drafts.turn(), drafts.turn()
     drafts.drop("k", fourth)
     drafts.keep(draft(note="late"), third)
-    assert drafts.read("k") is None
+    assert drafts.take("k") is None
 
 
 @pytest.mark.parametrize(
@@ -63,7 +64,7 @@ def test_a_damaged_draft_is_set_aside(tmp_path: Path, text: str) -> None:
     drafts.keep(draft(note="x"))
     (path,) = tmp_path.glob("*.json")
     path.write_text(text, encoding="latin-1")
-    assert drafts.read("k") is None
+    assert drafts.take("k") is None
     assert [one.suffix for one in tmp_path.iterdir()] == [".damaged"]
 
 
@@ -79,7 +80,10 @@ async def test_esc_keeps_the_draft_and_it_is_offered_again(tmp_path: Path) -> No
         await until(pilot, lambda: ANSWERS == [None])
         assert "kept as a draft" in screen_text(pilot.app)
     (kept,) = Drafts(tmp_path).drafts()
-    assert kept.values == {"note": "old and new"} and kept.shown == {"note": "old"}
+    assert kept.values == {"note": "old and new", "last": ""} and kept.typed == {
+        "note": "old and new"
+    }
+    assert kept.shown == {"note": "old", "last": ""}
     async with at_form(Fake(), tmp_path, NOTE) as pilot:
         assert row_of(pilot, "note").value == "old and new"
         assert f"a draft of {kept.clock} is here" in screen_text(pilot.app)
@@ -98,7 +102,7 @@ async def test_ctrl_q_keeps_the_draft_and_quits(tmp_path: Path) -> None:
     async with at_form(Fake(), tmp_path, replace(NOTE, reason=True)) as pilot:
         await typed(pilot, "x", "<ctrl+s>", "because", "<ctrl+q>")  # from a sheet, even
         await until(pilot, lambda: not pilot.app.is_running)
-    assert Drafts(tmp_path).drafts()[0].values == {"note": "oldx"}
+    assert Drafts(tmp_path).drafts()[0].typed == {"note": "oldx"}
 
 
 async def test_the_draft_is_kept_while_typing_goes_on(tmp_path: Path) -> None:
@@ -127,6 +131,54 @@ async def test_a_draft_of_an_older_version_is_saved_against_that_version(tmp_pat
     form = fake.saves[0]["form"]
     assert isinstance(form, Form) and form.version == 3 and form.fields[0].value == "a"
     assert fake.values["note"] == "mine"
+
+
+async def test_a_draft_of_a_new_record_brings_back_what_was_filled_in(tmp_path: Path) -> None:
+    def form(person: str, **more: object) -> Form:
+        return replace(
+            one_field(Field("note", "note"), **more),
+            fields=(Field("note", "note"), Field("person", "person", value=person)),
+        )
+
+    async with at_form(Fake(), tmp_path, form("Ida Holm")) as pilot:
+        await typed(pilot, "mine")
+    async with at_form(Fake(), tmp_path, form("W. Orde")) as pilot:
+        assert form_of(pilot).values() == {"note": "mine", "person": "Ida Holm"}
+        assert form_of(pilot).typed == {"note": "mine"}
+        await typed(pilot, "<ctrl+d>")
+        assert form_of(pilot).values() == {"note": "", "person": "W. Orde"}
+    async with at_form(Fake(), tmp_path, form("Ida Holm", version=3)) as pilot:
+        await typed(pilot, "mine")
+    async with at_form(Fake(), tmp_path, form("W. Orde", version=4)) as pilot:
+        assert form_of(pilot).values() == {"note": "mine", "person": "W. Orde"}
+
+
+def test_a_draft_of_before_there_were_windows_is_read(tmp_path: Path) -> None:
+    drafts = Drafts(tmp_path)
+    drafts.keep(draft(note="old"))
+    (path,) = tmp_path.glob("*.json")
+    path.replace(tmp_path / f"{path.name.partition('.')[0]}.json")
+    assert drafts.drafts() == (draft(note="old"),) == (drafts.take("k"),)
+    assert list(tmp_path.iterdir()) == [path]
+    drafts.drop("k")
+    assert not list(tmp_path.iterdir())
+
+
+def test_two_windows_left_behind_give_their_drafts_one_after_the_other(tmp_path: Path) -> None:
+    newer = replace(draft(note="b"), at="2026-11-03T14:05:09")
+    Drafts(tmp_path).keep(newer)
+    Drafts(tmp_path).keep(draft(note="a"))
+    first = Drafts(tmp_path)
+    assert first.take("k") == newer
+    first.drop("k")
+    assert Drafts(tmp_path).take("k") == draft(note="a")
+
+
+def test_a_number_used_again_is_not_the_process_that_wrote() -> None:
+    assert not runs_elsewhere(this_process())
+    number = os.getppid()
+    assert not runs_elsewhere(f"{number}-of before the system was started again")
+    assert not runs_elsewhere("0-") and not runs_elsewhere("x-") and not runs_elsewhere("9" * 99)
 
 
 async def test_a_folder_that_cannot_be_written_is_told(tmp_path: Path) -> None:
@@ -176,4 +228,25 @@ def test_a_kill_loses_nothing_older_than_half_a_second(
     os.kill(killed.pid, signal.SIGKILL)
     killed.wait()
     (path,) = tmp_path.glob("*.json")
-    assert json.loads(path.read_text())["values"] == {"note": "words that were typed"}
+    assert json.loads(path.read_text())["values"] == {"note": "words that were typed", "last": ""}
+
+
+async def test_the_draft_of_a_window_that_is_open_is_its_own(
+    killed: subprocess.Popen[str], tmp_path: Path
+) -> None:
+    assert killed.stdout is not None and killed.stdout.readline() == "typed\n"
+    time.sleep(0.5)
+    (theirs,) = tmp_path.glob("*.json")
+    form = one_field(Field("note", "note"))
+    async with at_form(Fake(), tmp_path, form) as pilot:
+        assert form_of(pilot).typed == {} and not Drafts(tmp_path).drafts()
+        await typed(pilot, "mine", "<tab>")
+        await until(pilot, lambda: len(list(tmp_path.glob("*.json"))) == 2)
+        await typed(pilot, "<ctrl+s>")
+        await until(pilot, lambda: bool(ANSWERS))
+    assert list(tmp_path.glob("*.json")) == [theirs]
+    killed.kill()
+    killed.wait()
+    async with at_form(Fake(), tmp_path, form) as pilot:
+        assert form_of(pilot).typed == {"note": "words that were typed"}
+        assert not theirs.exists() and len(list(tmp_path.glob("*.json"))) == 1

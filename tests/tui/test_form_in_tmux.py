@@ -27,7 +27,7 @@ def test_whole_lines_sent_at_once_land_in_order(terminal: Terminal, tmp_path: Pa
     terminal.shows("Consolidate", "date")
     words = ["early 1930s", "par", "J14; J15", "5"]
     terminal.type(f"{words[0]}\t{words[1]}\x1b[B\x1b[B\r{words[2]}\t{words[3]}\tsp\t\t\r")
-    terminal.type("lot\x7ft 7\t\x1b[200~first\nsecond\n\nfourth\x1b[201~\r!")
+    terminal.type("lot\x7ft 7\t\x1b[200~first\nsecond\n\x1b[31m\nfourth\x1b[201~\r!")
     terminal.shows("fourth")
     terminal.press("C-s")
     terminal.shows("status 0")
@@ -40,5 +40,5 @@ def test_whole_lines_sent_at_once_land_in_order(terminal: Terminal, tmp_path: Pa
         "people": "",
         "technique": "",
         "batch": "lot 7",
-        "note": "first\nsecond\n\nfourth\n!",
+        "note": "first\nsecond\n\x1b[31m\nfourth\n!",
     }

@@ -95,7 +95,7 @@ async def test_a_nul_from_a_draft_is_shown_and_refused(tmp_path: Path) -> None:
         await typed(pilot, "<tab>", "<ctrl+s>")
         assert "a␀b" in screen_text(pilot.app)
         assert "NUL" in row_of(pilot, "f").problem and not fake.saves
-    assert Drafts(tmp_path).drafts()[0].values == {"f": "a\0b"}
+    assert Drafts(tmp_path).drafts()[0].typed == {"f": "a\0b"}
 
 
 async def test_a_value_that_is_none_of_the_words_stays_until_another_is_chosen(

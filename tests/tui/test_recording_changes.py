@@ -13,7 +13,7 @@ from conservedb.tui.screens.desk_form import DeskForm
 from conservedb.tui.screens.object import ObjectScreen
 from tests.tui.at_the_desk import NUMBER, at_desk
 from tests.tui.conftest import screen_text
-from tests.tui.forms import row_of, typed, until
+from tests.tui.forms import form_of, row_of, typed, until
 from tests.tui.test_recording_steps import rows
 
 TODAY = datetime.date(2026, 11, 2)
@@ -110,6 +110,28 @@ async def test_a_draft_is_listed_at_the_start_and_opens(demo: Path) -> None:
         assert row_of(pilot, "seen").value == "half a sen"
         await typed(pilot, "<ctrl+s>", "<escape>")
         assert "Drafts not saved" not in screen_text(pilot.app)
+
+
+async def test_a_draft_of_a_step_is_not_filled_in_from_a_later_step(demo: Path) -> None:
+    async with at_desk(demo, "S07") as pilot:
+        await typed(pilot, "s")
+        assert row_of(pilot, "batch").value
+        row_of(pilot, "note").value = "half a sen"
+        held = form_of(pilot).values()
+        await typed(pilot, "<escape>")
+    async with at_desk(demo, "J14") as pilot:
+        await typed(pilot, "s")
+        row_of(pilot, "batch").value = ""
+        await typed(pilot, "<ctrl+s>")
+        assert isinstance(pilot.app.screen, ObjectScreen)
+    async with at_desk(demo, "S07") as pilot:
+        await typed(pilot, "s")
+        assert form_of(pilot).values() == held
+        await typed(pilot, "<tab>")
+        assert form_of(pilot).values() == held
+        await typed(pilot, "<ctrl+d>", "<tab>")
+        fresh = form_of(pilot).values()
+        assert fresh == held | {"batch": "", "note": ""}
 
 
 async def test_a_new_object_is_opened(demo: Path) -> None:

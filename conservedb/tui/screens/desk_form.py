@@ -39,7 +39,7 @@ class DeskForm(FormScreen):
         self.desk, self.told, self._at_once = desk, told, at_once
         self._kind_changed = self._save_then = False
         self.values_saved: dict[str, str] = {}
-        self._filled = {field.name: field.value for field in form.fields}
+        self._filled = {field.name: field.value for field in self.form.fields}
 
     def on_mount(self) -> None:
         """Save at once what needs no look; say what was saved before."""
@@ -70,6 +70,11 @@ class DeskForm(FormScreen):
             self._save_then = True
         else:
             await super().action_save()
+
+    def action_afresh(self) -> None:
+        """What was filled in is then that of the form that is shown."""
+        super().action_afresh()
+        self._filled = {field.name: field.value for field in self.form.fields}
 
     def done(self, outcome: Outcome) -> None:
         """Saved: what the fields held is known to whoever opened the form."""

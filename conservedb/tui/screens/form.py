@@ -39,11 +39,11 @@ class FormScreen(SavingForm):
         self.form, self.recorder = form, recorder
         self.drafts = drafts or Drafts()
         self._started = form
-        self._draft = self.drafts.read(form.draft_key)
+        self._draft = self.drafts.take(form.draft_key)
         self._thrown: tuple[Form, dict[str, str]] | None = None
         self._keeping: Timer | None = None
         self._saved = False
-        self._written = self._draft.values if self._draft is not None else {}
+        self._written = self._draft.typed if self._draft is not None else {}
         if self._draft is not None:
             self.form = _as_it_was(form, self._draft)
 
@@ -137,7 +137,7 @@ class FormScreen(SavingForm):
                 row.show_problem("nothing new can be added from this field")
             else:
                 self.open_over(
-                    FormScreen(new, self.recorder, self.drafts),
+                    FormScreen(new, self.recorder, Drafts(self.drafts.folder)),
                     lambda outcome: self._added(row, outcome),
                 )
             self.release("add")
@@ -197,9 +197,11 @@ class FormScreen(SavingForm):
             self._keeping = None
 
     def _draft_now(self) -> Draft | None:
-        values = self.typed
-        if not values:
+        """Of a new record all fields: what a later form fills in by itself may be another's."""
+        typed = self.typed
+        if not typed:
             return None
+        values = typed if self.form.version else self.values()
         shown = {one.name: one.value for one in self.form.fields if one.name in values}
         form = self.form
         return Draft(
@@ -234,7 +236,7 @@ class FormScreen(SavingForm):
                 f"! no draft can be kept in {self.drafts.folder} ({problem.strerror}): save before"
                 " you leave"
             ) from problem
-        self._written = draft.values if draft is not None else {}
+        self._written = draft.typed if draft is not None else {}
 
 
 def _as_it_was(form: Form, draft: Draft) -> Form:
