@@ -2,9 +2,9 @@
 
 JSON, in the shapes of `json_shapes`:
 {"object", "title", "mark" ("" for the whole object), "name",
- "rows": [{"kind" (made, lost, intervention, joint, layer, ended, sighting, observation, reading,
-   sample, spot test, plan, authorisation), "ref", "date": DATE, "sentence", "detail": list,
-   "people": PEOPLE, "treatment": ref or "", "components": marks, "places": marks,
+ "rows": [{"kind" (made, lost, retired, intervention, joint, layer, ended, sighting, observation,
+   reading, sample, spot test, plan, authorisation), "ref", "date": DATE, "sentence",
+   "detail": list, "people": PEOPLE, "treatment": ref or "", "components": marks, "places": marks,
    "source": SOURCE, "rivals": RIVALS, "note", "amended": AMENDED}]}
  With --withdrawn: {"object", "withdrawn": [{"what", "when", "who", "reason", "change_set",
  "fields": [{"name", "value"}]}]}.

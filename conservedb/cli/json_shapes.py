@@ -11,6 +11,7 @@
   "decided_by", "reason", "note"}]; "followed" is "yes", "no" or "" (undecided); "of" is the mark
   or ref of a part or treatment where the answer is about its object, else "".
 - warnings: [{"ref", "component", "place", "kind", "text", "since", "until", "source"}].
+- retired: {"date": date, "why", "replaced_by": mark of another part or ""}.
 - amended: [{"when": day, "who", "reason", "of": the record, "" for the one that the answer or entry
   is about, "fields": [{"name", "before", "after"}]}]; "" where a field was blank.
 - on: {"words", "edtf", "from", "to"}: the day or span asked for.
@@ -27,6 +28,7 @@ from conservedb.questions.answers import (
     AsOf,
     Deed,
     Person,
+    Retired,
     Reworded,
     Rival,
     Seen,
@@ -48,6 +50,13 @@ def date(when: When | None) -> Json | None:
         "earliest": iso(when.earliest),
         "latest": iso(when.latest),
     }
+
+
+def retired(found: Retired | None) -> Json | None:
+    """How a part was taken out for good."""
+    if found is None:
+        return None
+    return {"date": date(found.date), "why": found.why, "replaced_by": found.replaced_by}
 
 
 def amended(found: Iterable[Reworded]) -> list[Json]:

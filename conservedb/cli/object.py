@@ -6,7 +6,7 @@ JSON, in the shapes of `json_shapes`:
  "components": in natural order of their marks [{"component", "parent", "name", "kind",
    "origin", "material", "state", "possible", "qualified", "kept_at", "mass_kg", "mass_basis",
    "width_mm", "height_mm", "depth_mm", "known_from", "bridges": marks of joints that it crosses,
-   "made": DATE, "lost": DATE, "note"}],
+   "made": DATE, "lost": DATE, "retired": RETIRED or null, "note"}],
  "places": in natural order [{"place", "kind", "component", "other_component", "name",
    "certain", "uncertain": numbers of layers that are certainly, possibly there,
    "condition": of a joint, else "", "load_kg": number or null}],
@@ -100,6 +100,7 @@ def _component(row: ComponentRow) -> Json:
         "bridges": list(row.bridges),
         "made": shape.date(row.made),
         "lost": shape.date(row.lost),
+        "retired": shape.retired(row.retired),
         "note": row.note,
     }
 
@@ -150,7 +151,7 @@ def object_lines(answer: ObjectAnswer) -> Lines:
 
 
 def _add_component(lines: Lines, row: ComponentRow) -> None:
-    from conservedb.questions.wording import state_words
+    from conservedb.questions.wording import retired_words, state_words
 
     state = state_words(row.state, row.possible)
     if row.kept_at:
@@ -165,6 +166,7 @@ def _add_component(lines: Lines, row: ComponentRow) -> None:
         row.origin,
         state,
         row.qualified,
+        retired_words(row.retired),
         f"{row.mass_kg:g} kg" if row.mass_kg is not None else "",
         f"crosses {', '.join(row.bridges)}" if row.bridges else "",
         f"known from: {row.known_from}" if row.known_from else "",

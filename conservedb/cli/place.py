@@ -91,7 +91,7 @@ def _add_condition(lines: Lines, answer: PlaceAnswer) -> None:
 
 def _add_fixing(lines: Lines, fixing: Fixing) -> None:
     from conservedb.cli import saying
-    from conservedb.questions.wording import cited, state_words
+    from conservedb.questions.wording import cited, retired_words, state_words
 
     lines.add(
         "fixing",
@@ -99,6 +99,7 @@ def _add_fixing(lines: Lines, fixing: Fixing) -> None:
         fixing.name or fixing.kind,
         fixing.material or "material not recorded",
         state_words(fixing.state, fixing.possible),
+        retired_words(fixing.retired),
         f"made {saying.dated(fixing.made)}" if fixing.made.recorded else "",
         f"known from: {fixing.known_from or 'not recorded'}",
         cited(fixing.source),

@@ -7,7 +7,8 @@
  "condition": null unless a joint, else {"state" (closed, moving, opened, failed, uncertain, not
    recorded), "possible": list, "qualified", "since": DATE, "source": SOURCE, "note"},
  "fixings": [{"component", "name", "kind", "material", "state", "possible", "made": DATE,
-   "lost": DATE, "known_from", "joints": marks of its own joints, "source": SOURCE, "note"}],
+   "lost": DATE, "retired": RETIRED or null, "known_from", "joints": marks of its own joints,
+   "source": SOURCE, "note"}],
  "layers": in build-up order from side A or the substrate outward, gone ones too [{"ref",
    "stack": integer or null, "side", "zone", "role", "material": key or null, "material_name",
    "material_words": as found, "material_class": key, "origin", "coverage", "concentration",
@@ -96,6 +97,7 @@ def _fixing(fixing: Fixing) -> Json:
         "possible": list(fixing.possible),
         "made": shape.date(fixing.made),
         "lost": shape.date(fixing.lost),
+        "retired": shape.retired(fixing.retired),
         "known_from": fixing.known_from,
         "joints": list(fixing.joints),
         "source": shape.source(fixing.source),

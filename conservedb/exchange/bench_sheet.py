@@ -1,6 +1,7 @@
 """A sheet for work away from the screen: what is planned where, and room to write what was done.
 
-Each row carries a key of its own, so that a sheet typed back twice is recorded once.
+Each row carries a key of its own, made when it is printed: a sheet typed back twice is recorded
+once, and two printings of the same plan are never taken for each other.
 """
 
 from __future__ import annotations
@@ -8,7 +9,7 @@ from __future__ import annotations
 import csv
 import datetime
 import uuid
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import asdict, dataclass
 from pathlib import Path
 
@@ -115,16 +116,11 @@ def bench_sheet(
         rows = list(_planned(connection, owner.number, plan, record, today))
     else:
         rows = list(_unplanned(connection, owner.number, owner.id, marks, today))
-    namespace = uuid.UUID(identity)
-    seal = end.hash if end else ""
-    keyed = []
-    for at, row in enumerate(rows, 1):
-        words = "/".join((seal, owner.number, row["step"], row["component"], row["place"], str(at)))
-        keyed.append(SheetRow(at, str(uuid.uuid5(namespace, f"sheet/{words}")), **row))
+    keyed = tuple(SheetRow(at, str(uuid.uuid4()), **row) for at, row in enumerate(rows, 1))
     warnings = warnings_on(connection, owner.id)
     return Sheet(
         *(owner.number, owner.title, plan, about, today.isoformat()),
-        *(name or "", identity, end, warnings, tuple(keyed)),
+        *(name or "", identity, end, warnings, keyed),
     )
 
 
@@ -147,7 +143,7 @@ def _planned(
             "step": cells["ref"],
             "kind": cells["kind"],
             "planned_material": cells["material"],
-            "planned_recipe": _recipe(connection, keys, cells, material),
+            "planned_recipe": recipe(connection, keys, cells, material),
             "what": "; ".join(part for part in (what, cells["note"]) if part),
         }
         places = [unescape(mark) for mark in split_list(cells["places"])]
@@ -193,10 +189,10 @@ def _layer(layer: Layer) -> str:
     return f"{name}{role} ({layer.ref}): {state_words(layer.state, layer.possible)}"
 
 
-def _recipe(
-    connection: Connection, keys: KeyBook, cells: dict[str, str], material: int | None
+def recipe(
+    connection: Connection, keys: KeyBook, cells: Mapping[str, str], material: int | None
 ) -> str:
-    """Concentration, carrier, and the parts of the material where it is made up of some."""
+    """Concentration and carrier of a planned step, and the parts its material is made up of."""
     strength = " in ".join(part for part in (cells["concentration"], cells["carrier"]) if part)
     if material is None:
         return strength

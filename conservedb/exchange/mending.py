@@ -11,12 +11,13 @@ from dataclasses import dataclass
 
 from sqlalchemy import Connection, Engine, select
 
+from conservedb.dates import DateError, iso, read
 from conservedb.exchange.entering import Entry, Refs, Refused, Written, put
 from conservedb.exchange.faults import CellProblem, Fault
 from conservedb.exchange.keys import KeyBook
 from conservedb.exchange.reading_cells import cells_of, find_record
 from conservedb.exchange.subjects_deeds import LAYERS
-from conservedb.exchange.subjects_parts import COMPONENTS
+from conservedb.exchange.subjects_parts import COMPONENTS, OBJECTS
 from conservedb.exchange.subjects_shared import STATEMENTS
 from conservedb.exchange.writer import writer
 from conservedb.questions.naming import find_object
@@ -88,7 +89,7 @@ def retire(
     """
 
     def compose(connection: Connection) -> list[Entry]:
-        return [_retired(_component(connection, number, mark), on, author)]
+        return [_retired(connection, _component(connection, number, mark), on, author, today)]
 
     return _carry_out(engine, author, today, compose)
 
@@ -115,7 +116,7 @@ def replace(
     def compose(connection: Connection) -> list[Entry]:
         old = _component(connection, number, mark)
         _refuse_taken(connection, number, [new])
-        gone = _retired(old, on, author)
+        gone = _retired(connection, old, on, author, today)
         own = {name: old[name] for name in ("object", "parent", "name", "kind")}
         said = {"mark": new, "origin": "replacement", "note": f"in place of {old['mark']}"}
         went = Entry("components", dict(gone.cells) | {"replaced_by": new.strip()})
@@ -233,14 +234,45 @@ def _component(connection: Connection, number: str, mark: str) -> Cells:
     return cells_of(connection, COMPONENTS, find_record(connection, COMPONENTS, number, mark))
 
 
-def _retired(cells: Cells, on: str, author: Author) -> Entry:
-    """A component as retired."""
+def _retired(
+    connection: Connection, cells: Cells, on: str, author: Author, today: datetime.date
+) -> Entry:
+    """A component as retired, on a day on which it can have been."""
     if cells["retired"] or cells["lost"]:
         how = "retired" if cells["retired"] else "lost"
         problem = CellProblem(f"was {how} {cells[how]} already", "amend that if it is wrong")
         raise _refused("components.csv", "mark", cells["mark"], problem)
+    _refuse_day(connection, cells, on, today)
     own = {"object": cells["object"], "mark": cells["mark"]}
     return Entry("components", own | {"retired": on, "retired_why": author.reason.strip()})
+
+
+def _refuse_day(connection: Connection, cells: Cells, on: str, today: datetime.date) -> None:
+    """A day certainly still to come, or certainly before the part was made.
+
+    What is no date at all is told when it is written.
+    """
+    try:
+        day = read(on)
+    except DateError:
+        return
+    made = read(cells["made"])
+    if made.derived == "blank" and cells["origin"] == "original":
+        made = read(_object_made(connection, cells["object"]))
+    problem = None
+    if day.earliest > today.toordinal():
+        problem = CellProblem("lies in the future", "retire the part once it has been taken out")
+    elif day.latest < made.earliest:
+        reason = f"lies before {cells['mark']} was made (not before {iso(made.earliest)})"
+        problem = CellProblem(reason, "amend whichever date is wrong")
+    if problem is not None:
+        raise _refused("components.csv", "retired", on, problem)
+
+
+def _object_made(connection: Connection, number: str) -> str:
+    """When an object was made: what is original of it is no older."""
+    record = find_record(connection, OBJECTS, "", number)
+    return cells_of(connection, OBJECTS, record)["made"]
 
 
 def _refuse_taken(connection: Connection, number: str, marks: Sequence[str]) -> None:

@@ -10,18 +10,22 @@ from pathlib import Path
 
 from sqlalchemy import Connection, Engine, select, union_all
 
-from conservedb.exchange.bench_sheet import DONE, FILLED, SHEET
+from conservedb.exchange.bench_sheet import DONE, FILLED, SHEET, recipe
 from conservedb.exchange.deeds import ROLES, Step, compose_simple, compose_step
 from conservedb.exchange.entering import Entry, Refs, Refused, put
+from conservedb.exchange.faults import CellProblem, Fault
 from conservedb.exchange.files import read_table
 from conservedb.exchange.judging import NONE, UNNEEDED, Judging, Unexplained
+from conservedb.exchange.keys import KeyBook
 from conservedb.exchange.reading_cells import cells_of, find_record
 from conservedb.exchange.subjects_plans import PLANNED_STEPS, PLANS
 from conservedb.questions.answers import NoSuch
 from conservedb.questions.naming import find_object
 from conservedb.records.observations import observation
+from conservedb.records.plans import planned_step
 from conservedb.records.treatments import intervention
 from conservedb.store.connect import raw_of, writing
+from conservedb.store.keys import fold
 from conservedb.store.log import Author, open_number
 
 Cells = Mapping[str, str]
@@ -153,6 +157,10 @@ def _short(value: str) -> str:
     return value if len(value) <= 80 else f"{value[:77]}..."
 
 
+def _said(value: str) -> str:
+    return _short(value.strip()) or "blank"
+
+
 def _key(cells: Cells, desk: _Desk) -> str:
     """The key of the row, which must be one of a sheet of this object and plan."""
     number, plan = desk.number, desk.plan
@@ -213,22 +221,27 @@ def _not_done(refs: Refs, cells: Cells, who: str) -> list[Entry]:
 
 
 def _step(refs: Refs, cells: Cells, done: str, who: str, today: datetime.date) -> list[Entry]:
-    """The records of a step done: what is left blank was as planned."""
+    """The records of a step done: what is left blank was as planned.
+
+    How it was to be done is not taken from the plan where another material was used.
+    """
     number = cells["object"].strip()
     plan, treatment = _plan(refs.connection, number, cells.get("step", "").strip())
     kind = plan.get("kind", "") or " ".join(cells.get("kind", "").split()).lower()
-    material = cells.get("material", "").strip() or plan.get("material", "")
-    strength = cells.get("concentration", "").strip() or plan.get("concentration", "")
+    used = cells.get("material", "").strip()
+    kept = plan if _as_planned(refs.connection, cells, plan, done) else {}
+    material = used or plan.get("material", "")
+    strength = cells.get("concentration", "").strip() or kept.get("concentration", "")
     batch = cells.get("batch", "").strip()
     if material and not kind:
         raise _Wrong("names a material and no kind of step; write under kind what was done")
     lays = kind in ROLES
-    carried = plan.get("carrier", "") if not cells.get("material", "").strip() else ""
+    carried = kept.get("carrier", "") if not used else ""
     step = Step(
         number,
         kind,
         cells.get("date", ""),
-        plan.get("technique", ""),
+        kept.get("technique", ""),
         people=cells.get("who", ""),
         treatment=treatment,
         planned_step=plan.get("ref", ""),
@@ -245,18 +258,63 @@ def _step(refs: Refs, cells: Cells, done: str, who: str, today: datetime.date) -
         batch=batch if lays else "",
     )
     entries = compose_step(refs, step, who, today)
-    used = {"concentration": strength, "batch": batch}
+    strengths = {"concentration": strength, "batch": batch}
     return [
-        Entry(one.subject, dict(one.cells) | used) if one.subject == "agents" else one
+        Entry(one.subject, dict(one.cells) | strengths) if one.subject == "agents" else one
         for one in entries
     ]
 
 
+def _as_planned(connection: Connection, cells: Cells, plan: Cells, done: str) -> bool:
+    """Whether what is left blank was as planned; a row that leaves that open is refused."""
+    if not plan:
+        return True
+    planned, used = plan["material"], cells.get("material", "").strip()
+    changed = [
+        f"{name} was {_said(cells[name])} and is {_said(plan[name])}"
+        for name in ("planned_material", "planned_recipe")
+        if name in cells and cells[name].split() != plan[name].split()
+    ]
+    if changed and not (done == "otherwise" and used):
+        raise _Wrong(
+            f"the plan was changed since this sheet was printed: {'; '.join(changed)}; print it"
+            " again, or write done otherwise with what was used under material"
+        )
+    keys = KeyBook(connection)
+    another = bool(used and planned) and _matter(keys, used) != _matter(keys, planned)
+    if another and done == "yes":
+        raise _Wrong(
+            f"says it was done as planned, with {_short(used)}, where the plan names"
+            f" {_short(planned)}; write otherwise under done, and what was otherwise under note"
+        )
+    return not (another or changed)
+
+
+def _matter(keys: KeyBook, text: str) -> tuple[int | None, str]:
+    """The material that a cell means; the words alone where they mean none for certain.
+
+    Raises:
+        Refused: nothing is called so.
+    """
+    try:
+        material, _, words = keys.material(text)
+    except CellProblem as problem:
+        fault = Fault("", 0, "material", text, problem.reason, problem.remedy)
+        raise Refused([fault]) from problem
+    return (material, "") if material is not None else (None, fold(words or text))
+
+
 def _plan(connection: Connection, number: str, step: str) -> tuple[dict[str, str], str]:
-    """The planned step, and the ref of its treatment."""
+    """The planned step, with what a sheet would print of it today; the ref of its treatment."""
     if not step:
         return {}, ""
+    keys = KeyBook(connection)
     record = find_record(connection, PLANNED_STEPS, number, step)
-    cells = cells_of(connection, PLANNED_STEPS, record)
+    cells = cells_of(connection, PLANNED_STEPS, record, keys)
     plan = find_record(connection, PLANS, number, cells["plan"])
-    return cells, cells_of(connection, PLANS, plan)["treatment"]
+    material = connection.execute(
+        select(planned_step.c.material_id).where(planned_step.c.id == record)
+    ).scalar()
+    cells["planned_material"] = cells["material"]
+    cells["planned_recipe"] = recipe(connection, keys, cells, material)
+    return cells, cells_of(connection, PLANS, plan, keys)["treatment"]

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
-from conservedb.questions.basics import AsOf, NoSuch, Person, Rival, Source, When
+from conservedb.questions.basics import AsOf, NoSuch, Person, Retired, Rival, Source, When
 
 __all__ = [
     "AsOf",
@@ -28,6 +28,7 @@ __all__ = [
     "PlaceAnswer",
     "PlaceRow",
     "Residue",
+    "Retired",
     "Reworded",
     "Rival",
     "Seen",
@@ -191,6 +192,7 @@ class Fixing:
     source: Source | None
     joints: tuple[str, ...]
     note: str
+    retired: Retired | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -255,7 +257,10 @@ class PlaceAnswer:
 
 @dataclass(frozen=True, slots=True)
 class ComponentRow:
-    """A component in the tree of an object. `state` as for layers, from its making and loss."""
+    """A component in the tree of an object.
+
+    `state` as for layers, from its making and loss; "retired" where it was taken out for good.
+    """
 
     mark: str
     parent: str
@@ -275,6 +280,7 @@ class ComponentRow:
     made: When | None = None
     lost: When | None = None
     qualified: str = ""
+    retired: Retired | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -320,8 +326,8 @@ class ObjectAnswer:
 class HistoryRow:
     """One entry of a history, in order of time.
 
-    `kind` is "made", "lost", "intervention", "joint", "ended" (a layer that went without an
-    intervention), "sighting", "layer" (one that came without an intervention), "observation",
+    `kind` is "made", "lost", "retired", "intervention", "joint", "ended" (a layer that went
+    without an intervention), "sighting", "layer" (one that came without one), "observation",
     "reading", "sample", "spot test", "plan" or "authorisation". `sentence`
     is the entry in words, without date, hands and source, which have fields of their own.
     """

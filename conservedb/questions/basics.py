@@ -58,6 +58,19 @@ class When:
 
 
 @dataclass(frozen=True, slots=True)
+class Retired:
+    """A part taken out of its object for good: when, why, and the mark of what replaced it.
+
+    `known` is a day, as ISO text, by which that was on record.
+    """
+
+    date: When
+    why: str
+    replaced_by: str
+    known: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class AsOf:
     """The day, or the span of days, for which a question is asked."""
 

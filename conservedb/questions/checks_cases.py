@@ -33,11 +33,13 @@ from conservedb.questions.checks_records import Range
 from conservedb.questions.checks_reference import Reference
 from conservedb.questions.checks_whereabouts import kept_on
 from conservedb.questions.evidence import when
-from conservedb.questions.lasting import lasting, object_made, on_day
+from conservedb.questions.lasting import lasting, object_made
+from conservedb.questions.retiring import retired_of, standing
 from conservedb.records.layers import BOUNDS
 
 _AT_BOUNDS = records.LAYERS.at(BOUNDS[0])
 _AT_LAID = records.LAYERS.at("date_words")
+_AT_RETIRED = records.PARTS.at("retired_words")
 _AT_MADE, _AT_LOST = records.PARTS.at("made_words"), records.PARTS.at("lost_words")
 _AT_WHOLE = records.OBJECTS.at("made_words")
 _AT_LOOKED = records.SIGHTINGS.at("date_words")
@@ -84,7 +86,7 @@ class CaseMaker:
     def _part(self, row: Row, whole: Interval) -> KnownPart:
         made, lost = when(row, _AT_MADE), when(row, _AT_LOST)
         lasts = lasting(whole, made, lost, row.origin, row.source_latest, row.entered)
-        _, states, flags = on_day(lasts, self._day)
+        _, states, flags = standing(lasts, retired_of(row, _AT_RETIRED), self._day)
         there = "certain" if states == ("present",) and not flags else "possible"
         materials = self._known.materials
         known = row.material_id is not None

@@ -24,6 +24,7 @@ from conservedb.questions import checks_deeds as deeds
 from conservedb.questions.asking import Question, Row, blank, dated
 from conservedb.questions.checks_scope import FIRST, LAST, PHOTOGRAPH, ids_of, of_range, photograph
 from conservedb.questions.joint_states import EVENT_COLUMNS, EVENTS_FROM
+from conservedb.questions.retiring import retirement
 from conservedb.records.base import DATE_PARTS
 from conservedb.records.layers import BOUNDS, layer, layer_candidate, sighting
 from conservedb.records.objects import bridge, component, object_
@@ -67,6 +68,7 @@ PARTS = Question(
         component.c.material_id,
         *dated(component, "made"),
         *dated(component, "lost"),
+        *retirement(),
         component.c.entered,
         blank(source.c.ref).label("source"),
         source.c.date_latest.label("source_latest"),

@@ -24,6 +24,7 @@ from conservedb.questions.history_entry import entry
 from conservedb.questions.history_findings import finding_rows, plan_rows
 from conservedb.questions.history_records import ASKED, Records
 from conservedb.questions.history_records import STATEMENTS as _RECORD_STATEMENTS
+from conservedb.questions.retiring import retired_of
 from conservedb.questions.rewordings import of, rewordings
 from conservedb.records.objects import component
 from conservedb.records.places import place
@@ -52,7 +53,7 @@ _SOURCES = {
 }
 _KINDS = (
     *("made", "plan", "authorisation", "layer", "intervention", "joint"),
-    *("observation", "reading", "sample", "spot test", "sighting", "ended", "lost"),
+    *("observation", "reading", "sample", "spot test", "sighting", "ended", "lost", "retired"),
 )
 
 
@@ -160,6 +161,18 @@ def _component_rows(records: Records) -> Iterator[HistoryRow]:
                     note=row.note,
                     amended=of(records.amended, "component", row.id),
                 )
+        retired = retired_of(row, asked.at("retired_words"))
+        if retired is not None:
+            yield entry(
+                "retired",
+                row.mark,
+                retired.date,
+                words.retired(retired),
+                components=[row.mark],
+                rivals=[rival for rival in rivals if rival.field == "retired"],
+                note=row.note,
+                amended=of(records.amended, "component", row.id),
+            )
 
 
 def _place_rows(records: Records) -> Iterator[HistoryRow]:

@@ -14,6 +14,7 @@ from conservedb.questions.asking import Question, Rows, Selection, blank, cited,
 from conservedb.questions.evidence import People, Statements, by_owner, people_of
 from conservedb.questions.finding_records import Findings
 from conservedb.questions.plan_records import Plans
+from conservedb.questions.retiring import retirement
 from conservedb.questions.rewordings import STATEMENTS as _REWORDINGS
 from conservedb.questions.rewordings import Rewordings, rewordings
 from conservedb.questions.scopes import SCOPES, Scope
@@ -80,6 +81,7 @@ def _components(ids: Selection) -> Question:
             *_words(component, "name", "kind", "note"),
             *dated(component, "made"),
             *dated(component, "lost"),
+            *retirement(),
             *cited(source),
         )
         .outerjoin_from(component, source, source.c.id == component.c.source_id)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from conservedb.questions.answers import Retired
 from conservedb.questions.asking import Row, Rows
 from conservedb.questions.wording import clearing, listed
 
@@ -109,6 +110,13 @@ def aims(words: Sequence[str]) -> str:
 def component_name(row: Row) -> str:
     """ "B07, basin lip"."""
     return ", ".join(word for word in (row.mark, row.name or row.kind) if word)
+
+
+def retired(found: Retired) -> str:
+    """ "retired: rusted through; replaced by K3n"."""
+    successor = f"replaced by {found.replaced_by}" if found.replaced_by else ""
+    how = "; ".join(one for one in (found.why, successor) if one)
+    return f"retired: {how}" if how else "retired"
 
 
 def arisen(row: Row) -> str:

@@ -13,7 +13,8 @@ from conservedb.knowledge.layers import Interval
 from conservedb.questions.answers import AsOf, Fixing, JointCondition
 from conservedb.questions.asking import Question, Row, Rows, blank, cited, dated
 from conservedb.questions.evidence import BLANK, interval, source_of, when
-from conservedb.questions.lasting import lasting, on_day
+from conservedb.questions.lasting import lasting
+from conservedb.questions.retiring import retired_of, retirement, standing
 from conservedb.records.materials import material
 from conservedb.records.objects import bridge, component
 from conservedb.records.places import joint_event, place
@@ -54,6 +55,7 @@ _FIXINGS = Question(
         blank(material.c.key).label("material"),
         *dated(component, "made"),
         *dated(component, "lost"),
+        *retirement(),
         *cited(source),
         source.c.date_latest.label("source_latest"),
         component.c.entered,
@@ -65,6 +67,7 @@ _FIXINGS = Question(
 )
 _MADE, _LOST, _KNOWN = (_FIXINGS.at(n) for n in ("made_words", "lost_words", "source_ref"))
 
+_RETIRED = _FIXINGS.at("retired_words")
 _HOLES = Question(
     union_all(
         *(
@@ -127,7 +130,8 @@ def fixings_at(connection: Connection, at: int, whole: Interval, on: AsOf) -> tu
 def _fixing(row: Row, holes: tuple[str, ...], whole: Interval, on: AsOf) -> Fixing:
     made, lost = when(row, _MADE), when(row, _LOST)
     lasts = lasting(whole, made, lost, row.origin, row.source_latest, row.entered)
-    state, possible, _ = on_day(lasts, on.last)
+    retired = retired_of(row, _RETIRED)
+    state, possible, _ = standing(lasts, retired, on.last)
     return Fixing(
         row.mark,
         row.name,
@@ -141,4 +145,5 @@ def _fixing(row: Row, holes: tuple[str, ...], whole: Interval, on: AsOf) -> Fixi
         source_of(row, _KNOWN),
         holes,
         row.note,
+        retired,
     )

@@ -21,9 +21,10 @@ from conservedb.questions import cautions, evidence, naming
 from conservedb.questions.answers import AsOf, ComponentRow, Deed, Hit, ObjectAnswer, Rival
 from conservedb.questions.asking import Question, Row, Rows, blank, cited, dated
 from conservedb.questions.evidence import source_of, when
-from conservedb.questions.lasting import lasting, object_made, on_day
+from conservedb.questions.lasting import lasting, object_made
 from conservedb.questions.places_of import STATEMENTS as _PLACE_STATEMENTS
 from conservedb.questions.places_of import places_of
+from conservedb.questions.retiring import retired_of, retirement, standing
 from conservedb.records.layers import layer, layer_candidate
 from conservedb.records.materials import material
 from conservedb.records.objects import bridge, component, whereabouts
@@ -57,6 +58,7 @@ _COMPONENTS = Question(
         blank(func.coalesce(material.c.name, material.c.key)).label("material"),
         *dated(component, "made"),
         *dated(component, "lost"),
+        *retirement(),
         source.c.date_latest.label("source_latest"),
         component.c.entered,
     )
@@ -65,6 +67,7 @@ _COMPONENTS = Question(
     .where(component.c.object_id == _OBJECT)
 )
 _MADE, _LOST = _COMPONENTS.at("made_words"), _COMPONENTS.at("lost_words")
+_RETIRED = _COMPONENTS.at("retired_words")
 _BRIDGES = Question(
     select(bridge.c.component_id, place.c.mark)
     .join_from(bridge, place, place.c.id == bridge.c.place_id)
@@ -230,7 +233,8 @@ def _component_row(
 ) -> ComponentRow:
     made, lost = when(row, _MADE), when(row, _LOST)
     lasts = lasting(whole, made, lost, row.origin, row.source_latest, row.entered)
-    state, possible, flags = on_day(lasts, day)
+    retired = retired_of(row, _RETIRED)
+    state, possible, flags = standing(lasts, retired, day)
     return ComponentRow(
         row.mark,
         marks.get(row.parent_id, ""),
@@ -250,6 +254,7 @@ def _component_row(
         made,
         lost,
         describe_flags(flags),
+        retired,
     )
 
 

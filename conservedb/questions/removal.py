@@ -193,7 +193,7 @@ def _situation(
                 one.state in ("present", "reduced"),
             )
             for one in here.fixings
-            if one.state != "gone"
+            if one.state not in ("gone", "retired")
         ),
         beware=(
             *(f"{one.kind}: {one.text}" for one in here.warnings if _heat(one, here)),

@@ -97,7 +97,7 @@ def _load(load_kg: float | None) -> str:
 def _crossing(fixings: Sequence[Fixing]) -> str:
     found: Counter[tuple[str, str]] = Counter()
     for fixing in fixings:
-        if fixing.state in ("gone", "not yet"):
+        if fixing.state in ("gone", "retired", "not yet"):
             continue
         known = fixing.known_from
         if known in _SURE_ENOUGH:

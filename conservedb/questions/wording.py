@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from conservedb.questions.answers import Person, Reworded, Seen, Source
+from conservedb.questions.answers import Person, Retired, Reworded, Seen, Source
 
 STATE_WORDS = {
     "not yet": "not yet there",
     "present": "in place (on record)",
     "reduced": "partly removed: residue left",
     "gone": "removed or lost",
+    "retired": "retired",
     "uncertain": "not established",
 }
 _NUMBERS = ("0", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
@@ -22,6 +23,14 @@ def state_words(state: str, possible: Sequence[str] = ()) -> str:
     if state != "uncertain" or not possible:
         return said
     return f"{said}: {' or '.join(STATE_WORDS.get(word, word) for word in possible)}"
+
+
+def retired_words(found: Retired | None) -> str:
+    """When a part was taken out for good, and what replaced it."""
+    if found is None:
+        return ""
+    successor = f", replaced by {found.replaced_by}" if found.replaced_by else ""
+    return f"taken out for good: {found.date.said}{successor}"
 
 
 def counted(number: int, noun: str, plural: str = "") -> str:

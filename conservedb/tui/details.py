@@ -14,6 +14,7 @@ from conservedb.questions.answers import (
     ObjectAnswer,
     PlaceAnswer,
     Residue,
+    Retired,
     Reworded,
     Rival,
     Side,
@@ -79,6 +80,7 @@ def fixing_facts(fixing: Fixing) -> Iterator[Fact]:
     yield "material", fixing.material or "not recorded"
     yield "made", wording.made_words(fixing.made)
     yield "lost", fixing.lost.said if fixing.lost.recorded else ""
+    yield from _retired(fixing.retired)
     yield "known from", fixing.known_from
     yield "source", wording.source_or_not(fixing.source)
     yield "its holes", ", ".join(fixing.joints)
@@ -110,6 +112,14 @@ def place_facts(answer: PlaceAnswer) -> Iterator[Fact]:
     yield from _amended(answer.amended)
 
 
+def _retired(found: Retired | None) -> Iterator[Fact]:
+    """When a part was taken out for good, why, and what replaced it."""
+    if found is not None:
+        yield "retired", found.date.said
+        yield "why retired", found.why
+        yield "replaced by", found.replaced_by
+
+
 def part_facts(part: ComponentRow) -> Iterator[Fact]:
     """A part of the object."""
     yield "kind", part.kind
@@ -118,6 +128,7 @@ def part_facts(part: ComponentRow) -> Iterator[Fact]:
     if part.state != "present":
         possible = {"not yet": "not yet made", "present": "there", "gone": "lost"}
         yield "state", " or ".join(possible.get(one, one) for one in part.possible or (part.state,))
+    yield from _retired(part.retired)
     yield "kept at", part.kept_at
     size = " x ".join("?" if one is None else f"{one:g}" for one in part.size_mm)
     yield "size", f"{size} mm (w x h x d)" if any(part.size_mm) else ""

@@ -35,6 +35,8 @@ def part_sentence(part: ComponentRow) -> str:
         words.append(f"known from: {part.known_from}")
     if part.state == "gone":
         words.append("lost by this day")
+    elif part.state == "retired":
+        words.append("retired by this day")
     elif part.state == "not yet":
         words.append("not yet made on this day")
     elif part.state == "uncertain":

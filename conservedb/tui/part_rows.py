@@ -154,9 +154,11 @@ class _Tree:
 
 
 def _part_state(part: ComponentRow) -> tuple[str, str]:
-    """What must be said of a part in a word: lost, apart, not established; else nothing."""
+    """What must be said of a part in a word: lost, retired, not established; else nothing."""
     if part.state == "gone":
         return "lost", "quiet"
+    if part.state == "retired":
+        return "retired", "quiet"
     if part.state == "not yet":
         return "not yet", "quiet"
     if part.state == "uncertain":

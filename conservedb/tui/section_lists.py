@@ -11,7 +11,7 @@ from conservedb.tui.hatching import SHAFTS, SUBSTRATE
 from conservedb.tui.text import QUIET, STRONG, UNSURE, joined, plain, styled, two_ends
 from conservedb.tui.widgets.lines import Item, always, line_item
 
-OUT_OF_SIGHT = ("gone", "not yet")
+OUT_OF_SIGHT = ("gone", "retired", "not yet")
 EMPTY_LINE = Content("")
 
 

@@ -105,7 +105,8 @@ def state_word(state: str, origin: str = "applied") -> str:
     """One of the possible states of a layer in the words of the trade."""
     if state == "not yet":
         return NOT_YET.get(origin, "not yet there")
-    return {"present": IN_PLACE, "reduced": REDUCED, "gone": GONE}.get(state, UNSURE)
+    words = {"present": IN_PLACE, "reduced": REDUCED, "gone": GONE, "retired": "retired"}
+    return words.get(state, UNSURE)
 
 
 def standing(layer: Layer) -> str:
@@ -223,9 +224,12 @@ def condition_words(condition: JointCondition | None) -> str:
 
 def fixing_state(fixing: Fixing) -> str:
     """The state of a fixing; one known only from a picture or suspected is not established."""
-    state = {"present": IN_PLACE, "gone": "gone", "not yet": "not yet there"}.get(
-        fixing.state, f"{UNSURE}: {' or '.join(state_word(s) for s in fixing.possible)}"
-    )
+    state = {
+        "present": IN_PLACE,
+        "gone": "gone",
+        "retired": "retired",
+        "not yet": "not yet there",
+    }.get(fixing.state, f"{UNSURE}: {' or '.join(state_word(s) for s in fixing.possible)}")
     known = {"suspected": ", suspected", "picture only": ", known from a picture"}
     return state + known.get(fixing.known_from, "")
 

@@ -11,7 +11,7 @@ import pytest
 from sqlalchemy import Engine
 
 from conservedb.cli.sheet import sheet_lines
-from conservedb.exchange.amending import shown
+from conservedb.exchange.amending import amend, shown
 from conservedb.exchange.bench_sheet import SHEET, Sheet, bench_sheet, write_sheet
 from conservedb.exchange.sheet_typing import Typed, type_sheet
 from conservedb.questions.answers import NoSuch
@@ -105,7 +105,6 @@ def test_the_rows_are_the_steps_in_order(planned: Engine) -> None:
     assert rows[1].there == "material not recorded, adhesive (L1): in place (on record)"
     assert rows[1].planned_recipe == "10 % in acetone; 5 fig-milk"
     assert len({row.key for row in rows}) == 3
-    assert printed(planned).rows == rows  # the same state of the log: the same sheet
 
 
 def test_without_a_plan_it_lists_places(planned: Engine) -> None:
@@ -239,6 +238,82 @@ def test_a_row_that_stands_twice_is_recorded_once(planned: Engine, tmp_path: Pat
     path.write_text("".join([*lines[:2], lines[1]]), encoding="utf-8")
     done = typed(planned, path)
     assert len(done.recorded) == 1 and done.before == done.recorded
+
+
+def test_two_printings_are_two_sheets(planned: Engine, tmp_path: Path) -> None:
+    """Nothing is written between them; the work of the second is not that of the first."""
+    first = filled(planned, tmp_path / "a.csv", "P1", YES)
+    second = filled(planned, tmp_path / "b.csv", "P1", YES | {"date": "2026-11-02"})
+    one, other = typed(planned, first), typed(planned, second)
+    assert (len(one.recorded), len(other.recorded), other.before) == (1, 1, [])
+    assert one.recorded != other.recorded
+
+
+OTHERWISE = YES | {"done": "otherwise", "note": "resin had set in the jar"}
+
+
+def test_another_material_does_not_take_over_the_plan(planned: Engine, tmp_path: Path) -> None:
+    rows = (OTHERWISE | {"material": "ethanol"}, OTHERWISE | {"material": "fig-milk"})
+    done = typed(planned, filled(planned, tmp_path / "s.csv", "P1", *rows))
+    assert done.faults == []
+    cleaned, laid = (cells(planned, "interventions", ref) for _, ref in done.recorded)
+    assert cleaned["technique"] == "" and laid["deviation"] == "resin had set in the jar"
+    layer = cells(planned, "layers", "L3")
+    said = ("fig-milk", "", "")
+    assert (layer["material"], layer["concentration"], layer["carrier"]) == said
+
+
+def test_another_material_is_not_as_planned(planned: Engine, tmp_path: Path) -> None:
+    before = state(planned)
+    rows = (YES, YES | {"material": "fig-milk", "note": "the other jar"})
+    done = typed(planned, filled(planned, tmp_path / "s.csv", "P1", *rows))
+    assert done.faults == [
+        "row 2: says it was done as planned, with fig-milk, where the plan names plum-resin;"
+        " write otherwise under done, and what was otherwise under note"
+    ]
+    assert state(planned) == before
+
+
+def test_the_planned_material_by_another_name_is_as_planned(
+    planned: Engine, tmp_path: Path
+) -> None:
+    put(planned, materials=[{"key": "plum-resin", "aliases": "Plum gum"}])
+    rows = (YES, YES | {"material": "plum gum"})
+    assert typed(planned, filled(planned, tmp_path / "s.csv", "P1", *rows)).faults == []
+    assert cells(planned, "layers", "L3")["concentration"] == "10 %"
+
+
+@pytest.mark.parametrize(
+    ("change", "told"),
+    [
+        ({"material": "fig-milk"}, "planned_material was plum-resin and is fig-milk"),
+        (
+            {"concentration": "3 %"},
+            "planned_recipe was 10 % in acetone; 5 fig-milk and is 3 % in acetone; 5 fig-milk",
+        ),
+    ],
+)
+def test_a_plan_changed_since_the_printing(
+    planned: Engine, tmp_path: Path, change: dict[str, str], told: str
+) -> None:
+    as_planned = filled(planned, tmp_path / "a.csv", "P1", {}, YES)
+    open_ = filled(planned, tmp_path / "b.csv", "P1", {}, OTHERWISE)
+    used = filled(planned, tmp_path / "c.csv", "P1", {}, OTHERWISE | {"material": "plum-resin"})
+    not_done = filled(planned, tmp_path / "d.csv", "P1", {}, YES | {"done": "no", "note": "wet"})
+    amend(planned, "planned_steps", OBJECT, "PS2", change, TYPING, TODAY)
+    before = state(planned)
+    for path in (as_planned, open_):
+        (fault,) = typed(planned, path).faults
+        assert fault.startswith("row 2: the plan was changed since this sheet was printed: ")
+        assert told in fault
+        assert fault.endswith(
+            "; print it again, or write done otherwise with what was used under material"
+        )
+    assert state(planned) == before
+    assert typed(planned, used).faults == []
+    layer = cells(planned, "layers", "L3")
+    assert (layer["material"], layer["concentration"]) == ("plum-resin", "")
+    assert typed(planned, not_done).faults == []  # nothing of the plan is taken over
 
 
 def test_without_a_plan_the_kind_is_written(planned: Engine, tmp_path: Path) -> None:

@@ -298,6 +298,34 @@ def test_a_part_is_retired_once(engine: Engine) -> None:
     assert "5/6/1956" in said(retire(engine, OBJECT, "B2", "5/6/1956", MENDING, TODAY).faults)
 
 
+@pytest.mark.parametrize(
+    ("on", "told"),
+    [
+        ("2027", "lies in the future; retire the part once it has been taken out"),
+        ("2026-11-03", "lies in the future"),
+        ("1850", "lies before K1 was made (not before 1868-01-01); amend whichever date is wrong"),
+        ("1700", "lies before K1 was made"),
+    ],
+)
+def test_a_part_is_not_retired_on_an_impossible_day(engine: Engine, on: str, told: str) -> None:
+    put(engine, components=[{"mark": "K1", "parent": "B1", "made": "1868"}])
+    before = state(engine)
+    for done in (
+        retire(engine, OBJECT, "K1", on, MENDING, TODAY),
+        replace(engine, OBJECT, "K1", "K1n", on, MENDING, TODAY),
+    ):
+        assert len(done.faults) == 1 and told in said(done.faults)
+    assert state(engine) == before
+
+
+def test_what_is_original_is_no_older_than_the_object(engine: Engine) -> None:
+    put(engine, components=[{"mark": "B3", "origin": "original"}, {"mark": "B4"}])
+    told = said(retire(engine, OBJECT, "B3", "1740", MENDING, TODAY).faults)
+    assert "lies before B3 was made (not before 1741-01-01)" in told
+    assert retire(engine, OBJECT, "B3", "1741", MENDING, TODAY).faults == ()
+    assert retire(engine, OBJECT, "B4", "unknown", MENDING, TODAY).faults == ()
+
+
 def test_a_part_is_replaced(engine: Engine) -> None:
     put(
         engine,

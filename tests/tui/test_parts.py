@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from conservedb.tui.part_items import part_sentence
 from conservedb.tui.part_rows import rows_of
 from conservedb.tui.widgets.parts import Parts
 from tests.tui.canned import COMPONENTS, NUMBER, PLACES, Canned, component, place_row
@@ -35,6 +36,13 @@ def test_joints_stand_under_both_sides_and_fixings_under_their_joint() -> None:
         (2, "part:B12a", "tail fin of the right dolphin"),
         (1, "part:B14", "urn, left"),
     ]
+
+
+def test_a_retired_part_says_so() -> None:
+    part = component("K9", "cramp", state="retired", possible=("retired",))
+    rows = rows_of(replace(OBJECT, components=(part,), places=()))
+    assert (rows[1].right, rows[1].tone) == ("retired", "quiet")
+    assert part_sentence(part).endswith("; retired by this day")
 
 
 def test_whatever_cannot_be_reached_is_listed_at_the_top() -> None:

@@ -25,7 +25,7 @@ from conservedb.tui.widgets.time_rule import TimeRule
 if TYPE_CHECKING:
     from conservedb.tui.reading import Reading
 
-TICKS = ("made", "intervention", "lost", "ended")
+TICKS = ("made", "intervention", "lost", "retired", "ended")
 
 
 class Looking(Holding[None]):
