@@ -18,11 +18,13 @@ def statements_of(engine: Engine, work: Callable[[], object]) -> list[str]:
     def listen(raw: sqlite3.Connection, _: Any) -> None:
         raw.set_trace_callback(heard.append)
 
+    engine.dispose()  # what is open already is not heard
     event.listen(engine, "connect", listen)
     try:
         work()
     finally:
         event.remove(engine, "connect", listen)
+        engine.dispose()
     told: list[str] = []
     for statement in heard:
         # a trigger is traced as the statement that set it off, once more
