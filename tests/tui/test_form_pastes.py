@@ -12,6 +12,7 @@ from textual.message import Message
 from conservedb.tui.app import ConservedbApp
 from conservedb.tui.whole_pastes import BEGIN, END, WholePastes
 from tests.tui.canned import Canned
+from tests.tui.conftest import screen_text, settle
 
 TEXTS = (
     "alpha\nbeta\n\x1b[31mgamma\ndelta\n",
@@ -40,3 +41,13 @@ def test_the_terminal_is_read_so() -> None:
     driver: type[Driver] = ConservedbApp(Canned()).driver_class
     assert driver is linux_driver.LinuxDriver
     assert vars(linux_driver)["XTermParser"] is WholePastes
+
+
+async def test_no_escape_character_reaches_the_line_to_find_in() -> None:
+    app = ConservedbApp(Canned())
+    async with app.run_test() as pilot:
+        await settle(pilot)
+        app.post_message(Paste("a\x1b[31mb\x9bc"))
+        await settle(pilot)
+        screen = screen_text(app)
+        assert "a [31mb c" in screen and "\x1b" not in screen and "\x9b" not in screen

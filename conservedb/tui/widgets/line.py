@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
+import re
+
 from textual.binding import Binding
 from textual.events import Key
 from textual.widgets import Input
+
+_CONTROLS = re.compile("[\x00-\x1f\x7f-\x9f]")  # what a terminal would obey
 
 
 class Line(Input):
@@ -20,6 +24,10 @@ class Line(Input):
         if isinstance(binding, Binding)
         for key in binding.key.split(",")
     }
+
+    def validate_value(self, value: str) -> str:
+        """A control character, pasted, is a space: nothing on record is looked for by one."""
+        return _CONTROLS.sub(" ", value)
 
     async def _on_key(self, event: Key) -> None:
         action = self.ACTIONS_OF_KEYS.get(event.key)
