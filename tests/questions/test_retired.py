@@ -13,6 +13,7 @@ from conservedb.questions.answers import ComponentRow, Fixing, PlaceAnswer
 from conservedb.questions.history import history
 from conservedb.questions.objects import object_on
 from conservedb.questions.place import place
+from conservedb.questions.removal import removal
 from conservedb.store.connect import reading
 from conservedb.store.log import Author
 from tests.cli.conftest import Command, conservedb
@@ -124,3 +125,15 @@ def test_the_commands_say_it(conservedb: Command, cramped: Engine, tmp_path: Pat
     assert found["K2"] == ("present", None)
     fixings = conservedb("place", OBJECT, "J1", "--json", *database).json["fixings"]
     assert [one["state"] for one in fixings] == ["retired", "present"]
+
+
+def test_a_retired_fixing_holds_the_joint_no_longer(cramped: Engine) -> None:
+    retire(cramped, OBJECT, "K1", "2026-05-03", WHY, TODAY)
+
+    def holding(on: str) -> list[str]:
+        with reading(cramped) as connection:
+            found = removal(connection, OBJECT, "J1", "", day(on))
+        return [one.what for one in found.plan.holds if one.what.startswith("cramp")]
+
+    assert holding("2026-05-02") == ["cramp K1", "cramp K2"]
+    assert holding("today") == ["cramp K2"]
