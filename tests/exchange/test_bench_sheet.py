@@ -277,7 +277,8 @@ def test_another_material_is_not_as_planned(planned: Engine, tmp_path: Path) -> 
 def test_the_planned_material_by_another_name_is_as_planned(
     planned: Engine, tmp_path: Path
 ) -> None:
-    put(planned, materials=[{"key": "plum-resin", "aliases": "Plum gum"}])
+    named = amend(planned, "material", "", "plum-resin", {"aliases": "Plum gum"}, TYPING, TODAY)
+    assert named.faults == ()
     rows = (YES, YES | {"material": "plum gum"})
     assert typed(planned, filled(planned, tmp_path / "s.csv", "P1", *rows)).faults == []
     assert cells(planned, "layers", "L3")["concentration"] == "10 %"

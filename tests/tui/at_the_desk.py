@@ -8,6 +8,8 @@ from pathlib import Path
 
 from textual.pilot import Pilot
 
+from conservedb.store.connect import connect_sqlite
+from conservedb.store.log import Author, open_set, seal
 from conservedb.tui.app import ConservedbApp
 from conservedb.tui.database_recorder import DatabaseRecorder
 from conservedb.tui.reading import Database
@@ -44,3 +46,14 @@ def saved(outcome: Outcome) -> str:
     """The sentence of something saved."""
     assert outcome.saved, outcome
     return outcome.saved
+
+
+def needing_nobody(path: Path) -> None:
+    """The department no longer says who must agree to a support: recording it asks nothing."""
+    raw = connect_sqlite(path)
+    raw.execute("BEGIN IMMEDIATE")
+    open_set(raw, Author("Rosalind Thaxter", "withdrawn", "a test"))
+    raw.execute("DELETE FROM needed_authorisation WHERE kind = 'support'")
+    seal(raw)
+    raw.execute("COMMIT")
+    raw.close()

@@ -11,7 +11,7 @@ from conservedb.store.opening import open_database
 from conservedb.tui.screens.clash import ClashSheet
 from conservedb.tui.screens.desk_form import DeskForm
 from conservedb.tui.screens.object import ObjectScreen
-from tests.tui.at_the_desk import NUMBER, at_desk
+from tests.tui.at_the_desk import NUMBER, at_desk, needing_nobody
 from tests.tui.conftest import screen_text
 from tests.tui.forms import form_of, row_of, typed, until
 from tests.tui.test_recording_steps import rows
@@ -113,6 +113,7 @@ async def test_a_draft_is_listed_at_the_start_and_opens(demo: Path) -> None:
 
 
 async def test_a_draft_of_a_step_is_not_filled_in_from_a_later_step(demo: Path) -> None:
+    needing_nobody(demo)
     async with at_desk(demo, "S07") as pilot:
         await typed(pilot, "s")
         assert row_of(pilot, "batch").value

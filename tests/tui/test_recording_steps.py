@@ -10,7 +10,7 @@ from conservedb.store.connect import connect_sqlite
 from conservedb.tui.screens.desk_form import DeskForm
 from conservedb.tui.screens.object import ObjectScreen
 from conservedb.tui.widgets.parts import Parts
-from tests.tui.at_the_desk import at_desk
+from tests.tui.at_the_desk import at_desk, needing_nobody
 from tests.tui.conftest import screen_text
 from tests.tui.forms import calm, row_of, typed
 
@@ -57,6 +57,7 @@ async def test_ticks_are_signs_and_go_with_escape(demo: Path) -> None:
 
 
 async def test_twelve_places_one_of_them_bad_then_mended(demo: Path) -> None:
+    needing_nobody(demo)
     before = rows(demo, "SELECT count(*) FROM layer")
     async with at_desk(demo, size=(140, 40)) as pilot:
         await typed(pilot, "v", "joint", "<enter>")
@@ -86,6 +87,7 @@ async def test_twelve_places_one_of_them_bad_then_mended(demo: Path) -> None:
 
 
 async def test_the_same_again_on_the_next_place(demo: Path) -> None:
+    needing_nobody(demo)
     async with at_desk(demo, "J14") as pilot:
         await typed(pilot, "s", "<ctrl+s>")
         await typed(pilot, "<down>", "y")
