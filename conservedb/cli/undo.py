@@ -40,11 +40,19 @@ def redo(settings: Settings, number: int | None, reason: str) -> int:
 
 
 def _take_back(settings: Settings, number: int | None, reason: str, *, undone: bool) -> int:
+    from conservedb.exchange.completed import undoing_needs_reason
     from conservedb.recording.undoing import CannotUndo, take_back
 
     with opened(settings) as (engine, _):
         try:
-            done = take_back(engine, settings.who(), number, reason, undone=undone)
+            done = take_back(
+                engine,
+                settings.who(),
+                number,
+                reason,
+                undone=undone,
+                complete=undoing_needs_reason,
+            )
         except CannotUndo as problem:
             raise Failed(str(problem), NO) from problem
     if settings.json:

@@ -18,11 +18,15 @@ from conservedb.questions.naming import find_object
 from conservedb.records.authorisations import authorisation
 from conservedb.records.base import DATE_PARTS
 from conservedb.records.treatments import treatment
+from conservedb.store.connect import raw_of
+from conservedb.store.labels import owner_table
+from conservedb.store.log import span
 
 _PART_OF = {"interventions": "treatment", "plans": "treatment", "planned_steps": "plan"}
 """What a record is part of, where that is not its intervention."""
 GIVE_A_REASON = "give the reason for this change"
 _GIVEN = ("authorised", "ratified")
+_BY_TABLE = {subject.table.name: subject for subject in BY_NAME.values()}
 
 
 def needs_reason(connection: Connection, subject: str, number: str, key: str) -> str:
@@ -33,6 +37,29 @@ def needs_reason(connection: Connection, subject: str, number: str, key: str) ->
     """
     known = BY_NAME[subject]
     return _why(connection, known, find_record(connection, known, number, key))
+
+
+def undoing_needs_reason(connection: Connection, number: int) -> str:
+    """Why taking a change set back needs a reason: it reaches into what is complete by now."""
+    rows = connection.exec_driver_sql(
+        "SELECT DISTINCT table_name, record_id FROM change WHERE id > ? AND id <= ?",
+        span(raw_of(connection), number),
+    )
+    for table, record in rows:
+        subject = _BY_TABLE.get(owner_table(table))
+        if subject is None or subject.name == "authorisations" or not _header_or_whole(subject):
+            continue
+        known = select(subject.table.c.id).where(subject.table.c.id == record)
+        if connection.execute(known).first() is not None:
+            why = _complete(connection, subject, record)
+            if why:
+                return why
+    return ""
+
+
+def _header_or_whole(subject: Subject) -> bool:
+    """Whether it is part of a treatment or plan, or one of these."""
+    return bool(_header(subject)) or subject.name in ("treatments", "plans")
 
 
 def lacking_reasons(

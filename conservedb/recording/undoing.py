@@ -5,7 +5,7 @@ What somebody else has changed since is never overwritten: it is named, and noth
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 from typing import Any, NamedTuple
 
@@ -292,13 +292,21 @@ class TakenBack(NamedTuple):
 
 
 def take_back(
-    engine: Engine, who: str, number: int | None = None, reason: str = "", *, undone: bool = False
+    engine: Engine,
+    who: str,
+    number: int | None = None,
+    reason: str = "",
+    *,
+    undone: bool = False,
+    complete: Callable[[Connection, int], str] = lambda _, __: "",
 ) -> TakenBack:
     """Take a change set back, or put one in force again that was, in one transaction.
 
     Args:
         number: of the set; the last of this person where not given.
         undone: take a taking-back back.
+        complete: says why a set is not taken back without a reason, "" where nothing speaks
+            against it.
 
     Raises:
         CannotUndo: there is nothing of that kind, or something of it was changed since.
@@ -325,6 +333,12 @@ def take_back(
     author = Author(who, "redone" if undone else "undone", reason, undoes=number)
     try:
         with writing(engine, author) as connection:
+            why = "" if reason.strip() else complete(connection, number)
+            if why:
+                raise CannotUndo(
+                    f"{why}; to take change set {number} back all the same, say why: conservedb"
+                    f" {'redo' if undone else 'undo'} {number} --reason WHY"
+                )
             undo(connection, number)
             made = open_number(raw_of(connection))
     except IntegrityError as problem:

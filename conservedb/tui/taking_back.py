@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from conservedb.exchange.completed import undoing_needs_reason
 from conservedb.exchange.reading_cells import find_record
 from conservedb.recording.undoing import CannotUndo, take_back
 from conservedb.recording.withdrawing import CannotWithdraw, withdraw
@@ -41,7 +42,7 @@ def take_mine_back(engine: Engine, who: str, *, undone: bool) -> str:
     if not who:
         raise Unanswered("nobody is named yet, so that no change is yours; nothing was done")
     try:
-        taken = take_back(engine, who, undone=undone)
+        taken = take_back(engine, who, undone=undone, complete=undoing_needs_reason)
     except CannotUndo as problem:
         raise Unanswered(str(problem)) from problem
     done = "done again" if undone else "undone"

@@ -195,3 +195,21 @@ def test_nobody_is_nobody_however_it_is_written(engine: Engine) -> None:
     for name in ("", "  ", "\u200b", "\n"):
         with pytest.raises(DatabaseProblem, match="nobody is named"):
             enter(engine, lambda _: [], Author(name, "recorded"), datetime.date(2026, 1, 1))
+
+
+def test_a_step_of_a_closed_treatment_is_taken_back_only_with_a_reason(engine: Engine) -> None:
+    from conservedb.exchange.completed import undoing_needs_reason
+    from conservedb.recording.undoing import CannotUndo
+
+    row = {"ref": "T1", "begun": "2026-10-01"}
+    assert not enter(engine, lambda _: entries(treatments=[row]), ME, TODAY).faults
+    step = {"ref": "I2", "kind": "fill", "treatment": "T1", "date": "2026-10-02"}
+    assert not enter(engine, lambda _: entries(interventions=[step]), ME, TODAY).faults
+    done = number_of(engine)
+    take_back(engine, "A. Tester", done, complete=undoing_needs_reason)  # it is open: no reason
+    take_back(engine, "A. Tester", undone=True, complete=undoing_needs_reason)
+    assert not amend(engine, "treatment", OBJECT, "T1", {"ended": "2026-10-30"}, WHY, TODAY).faults
+    again = number_of(engine) - 1
+    with pytest.raises(CannotUndo, match=r"T1 was ended .* say why: conservedb undo"):
+        take_back(engine, "A. Tester", again, complete=undoing_needs_reason)
+    take_back(engine, "A. Tester", again, "entered for another", complete=undoing_needs_reason)
