@@ -188,6 +188,9 @@ class Taking(TakingKeys):
             # one that another record bore once, or bears under another key by now, is not given
             # again; what is entered one by one never shares one
             values[position["uuid"]] = str(uuid.uuid4()) if self._used(subject, made) else made
+        elif record.new and values[position["uuid"]] in self._withdrawn(subject):
+            reason = "was withdrawn from this database before, and is on record again with this row"
+            self.keys.notice("", "", reason, "withdraw it again if that was not meant")
         if values[position["entered"]] is None:
             values[position["entered"]] = self._entered
 

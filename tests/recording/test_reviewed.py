@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 import datetime
+from pathlib import Path
 
 import pytest
 from sqlalchemy import Engine
 
 from conservedb.exchange.amending import amend
 from conservedb.exchange.entering import Entry, Refs, enter
+from conservedb.exchange.exporting import export_folder
+from conservedb.exchange.importing import import_folder
 from conservedb.questions.authority import authority_of_step
 from conservedb.questions.log import log, set_changes
 from conservedb.recording.undoing import take_back
@@ -213,3 +216,17 @@ def test_a_step_of_a_closed_treatment_is_taken_back_only_with_a_reason(engine: E
     with pytest.raises(CannotUndo, match=r"T1 was ended .* say why: conservedb undo"):
         take_back(engine, "A. Tester", again, complete=undoing_needs_reason)
     take_back(engine, "A. Tester", again, "entered for another", complete=undoing_needs_reason)
+
+
+def test_a_withdrawn_record_does_not_come_back_unremarked(engine: Engine, tmp_path: Path) -> None:
+    measured = {"ref": "M1", "quantity": "q", "value": "1", "unit": "mm"}
+    assert not enter(engine, lambda _: entries(readings=[measured]), ME, TODAY).faults
+    with reading(engine) as connection:
+        export_folder(connection, tmp_path / "out")
+    with writing(engine, Author("A. Tester", "withdrawn", "bogus")) as connection:
+        record = connection.exec_driver_sql("SELECT id FROM reading").scalar_one()
+        withdraw(connection, "reading", record)
+    report = import_folder(engine, tmp_path / "out", today=TODAY, who="A. Tester")
+    assert report.written
+    told = [one.reason for one in report.notices if one.file == "readings.csv"]
+    assert any("was withdrawn from this database before" in reason for reason in told)
