@@ -100,7 +100,9 @@ def test_every_command(database: Path, tmp_path: Path, index: int) -> None:
             ["undo"],
         )
     ):
-        options = ["--json"] if (index + turn) % 2 else []
+        if (index + turn) % 2 and arguments[0] not in ("amend", "undo"):
+            continue  # each text through every other command, each command with every other text
+        options = ["--json"] if (index + turn) % 4 else []
         status, shown = on_a_terminal([*arguments, *options], database)
         known = (0, 1, 2) if arguments[0] == "amend" else (0, 1)  # a blank reason is wrong use
         assert status in known, (arguments, shown[-500:])

@@ -247,6 +247,7 @@ async def test_a_key_before_the_answer_asks_nothing() -> None:
         assert set(reading.asked) <= {"", "D"}
 
 
+@pytest.mark.campaign
 async def test_any_size_of_terminal_will_do() -> None:
     async with sitting() as pilot:
         for open_screen in (open_material, open_removal):

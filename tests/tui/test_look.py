@@ -130,6 +130,7 @@ async def test_without_colour_every_screen_reads_the_same(monkeypatch: pytest.Mo
     assert await walk(*keys) == coloured
 
 
+@pytest.mark.campaign
 async def test_in_the_palette_of_the_terminal_screens_read_the_same() -> None:
     keys = ("tab", "left_square_bracket", "o", "down", "down", "down", "m")
     own = await walk(*keys)

@@ -62,6 +62,7 @@ ALL = (*NASTY, *MORE)
 BATCHES = [" ¦ ".join(text[:700] for text in ALL[start::2]) for start in range(2)]
 
 
+@pytest.mark.campaign
 @pytest.mark.parametrize("text", BATCHES, ids=range(2))
 async def test_every_screen_shows_them(text: str) -> None:
     await walk_through(text)

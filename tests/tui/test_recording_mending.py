@@ -20,6 +20,7 @@ from tests.tui.conftest import screen_text
 from tests.tui.forms import form_of, row_of, typed
 from tests.tui.test_recording_steps import rows
 
+pytestmark = pytest.mark.campaign
 FOUNTAIN = "object_id = (SELECT id FROM object WHERE number = 'SQ.1902.7')"
 MENDED = (
     (

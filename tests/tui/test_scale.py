@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+import pytest
+
 from conservedb.questions.answers import AsOf, HistoryAnswer, ObjectAnswer, PlaceAnswer
 from conservedb.tui.widgets.parts import Parts
 from conservedb.tui.widgets.section import Section
@@ -64,6 +66,7 @@ async def test_a_large_object_is_walked() -> None:
         assert section.current is not None and section.current.key == "fixing:P1"
 
 
+@pytest.mark.campaign
 async def test_any_size_of_terminal_will_do() -> None:
     async with sitting(mark="J14") as pilot:
         for width, height in ((30, 8), (300, 90), (1, 1), (116, 30)):

@@ -160,6 +160,7 @@ async def test_no_such_treatment_is_said() -> None:
         assert isinstance(pilot.app.screen, StartScreen)
 
 
+@pytest.mark.campaign
 async def test_any_size_of_terminal_will_do() -> None:
     async with sitting() as pilot:
         await open_treatment(pilot)
