@@ -8,7 +8,6 @@ altered, left out or put in another order; it does not prove who sat at the keyb
 from __future__ import annotations
 
 import datetime
-import hashlib
 import json
 import sqlite3
 from collections.abc import Iterator
@@ -143,6 +142,8 @@ def seal(raw: sqlite3.Connection) -> Head | None:
 
 def digest(raw: sqlite3.Connection, row: SetRow, first: int) -> str:
     """The hash of a set whose changes are those after `first`, up to its last."""
+    import hashlib  # who only reads needs none
+
     hasher = hashlib.sha256(_line(row[:-1]))
     changes = raw.execute(
         "SELECT id, set_id, table_name, record_id, before, after FROM change"

@@ -13,7 +13,6 @@ from sqlalchemy import Connection, Engine, text
 from conservedb.reference.edition import EDITION
 from conservedb.store import derived, log
 from conservedb.store.connect import connect_sqlite, make_engine
-from conservedb.store.log_rows import log_differences
 from conservedb.store.problems import DatabaseProblem
 from conservedb.store.upgrade import Upgraded, upgrade
 from conservedb.store.version import APPLICATION_ID, FINGERPRINT, HEAD, REVISIONS
@@ -203,6 +202,8 @@ def _must_write(path: Path) -> None:
 
 def _complete(path: Path) -> None:
     """Check a file that came without derived objects (a loaded dump), then make them."""
+    from conservedb.store.log_rows import log_differences  # needs every table
+
     raw = connect_sqlite(path)
     try:
         raw.execute("BEGIN IMMEDIATE")

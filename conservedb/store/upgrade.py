@@ -8,7 +8,6 @@ from pathlib import Path
 
 from conservedb.store import derived, log
 from conservedb.store.connect import connect_sqlite
-from conservedb.store.log_rows import log_differences
 from conservedb.store.problems import DatabaseProblem
 from conservedb.store.version import migrations_folder
 
@@ -65,6 +64,8 @@ def upgrade(path: Path, before: str, after: str, folder: Path | None = None) -> 
     Raises:
         DatabaseProblem: the copy or the upgrade failed; the file is then as it was.
     """
+    from conservedb.store.log_rows import log_differences  # needs every table
+
     target = _free_name(path, before)
     back_up(path, target)
     raw = connect_sqlite(path)

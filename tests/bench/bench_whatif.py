@@ -12,6 +12,7 @@ import pytest
 from conservedb.questions.checks import check_all
 from conservedb.questions.whatif import whatif
 from conservedb.store.connect import connect_sqlite
+from conservedb.store.log import Author, open_set, seal
 from tests.bench.bench_questions import Ask, Measured, in_turn, seconds
 from tests.bench.collection import MATERIALS
 from tests.bench.conftest import Collection
@@ -28,6 +29,7 @@ def with_figures(collection: Collection, folder: Path) -> Path:
     raw = connect_sqlite(path)
     chance = random.Random(28)
     raw.execute("BEGIN IMMEDIATE")
+    open_set(raw, Author("A. Tester", "recorded"))
     for number in range(0, MATERIALS, 3):
         (material,) = raw.execute(
             "SELECT id FROM material WHERE key = ?", (f"material{number}",)
@@ -47,6 +49,7 @@ def with_figures(collection: Collection, folder: Path) -> Path:
             " 8000000, 0, 'blank')",
             (str(uuid.uuid4()), f"bench {number}", material),
         )
+    seal(raw)
     raw.execute("COMMIT")
     raw.close()
     return path
