@@ -13,6 +13,8 @@ from tests.tui.conftest import NARROW, WIDE
 from tests.tui.form_recorder import Fake
 from tests.tui.forms import at_form, row_of, typed, until
 
+pytestmark = pytest.mark.campaign
+
 SIZES = pytest.mark.parametrize("size", [NARROW, WIDE])
 Same = Callable[[Pilot[None], str], None]
 

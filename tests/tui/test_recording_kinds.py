@@ -14,6 +14,8 @@ from conservedb.tui.forms_of_records import subject_of
 from conservedb.tui.reading import Database
 from tests.tui.at_the_desk import NUMBER, filled, saved
 
+pytestmark = pytest.mark.campaign
+
 TYPED: dict[str, dict[str, str]] = {
     "step": {
         "kind": "clean",
