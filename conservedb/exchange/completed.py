@@ -40,7 +40,13 @@ def needs_reason(connection: Connection, subject: str, number: str, key: str) ->
 
 
 def undoing_needs_reason(connection: Connection, number: int) -> str:
-    """Why taking a change set back needs a reason: it reaches into what is complete by now."""
+    """Why taking a change set back needs a reason: it reaches into what is complete by now.
+
+    One that was made with a reason leaves the record, once taken back, as it was closed.
+    """
+    given = connection.exec_driver_sql("SELECT reason FROM change_set WHERE id = ?", (number,))
+    if given.scalar():
+        return ""
     rows = connection.exec_driver_sql(
         "SELECT DISTINCT table_name, record_id FROM change WHERE id > ? AND id <= ?",
         span(raw_of(connection), number),
