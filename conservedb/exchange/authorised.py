@@ -8,8 +8,9 @@ from dataclasses import dataclass
 from sqlalchemy import Connection, select
 
 from conservedb.exchange.faults import Fault
-from conservedb.knowledge.authority import STANDING_UNSAID, Authority
+from conservedb.knowledge.authority import STANDING_UNSAID
 from conservedb.knowledge.authority_outcomes import TO_BE_RATIFIED
+from conservedb.questions.authority import authority_of_step
 from conservedb.records.treatments import intervention
 
 
@@ -19,16 +20,6 @@ class Standing:
 
     lacks: tuple[str, ...] = ()
     notices: tuple[str, ...] = ()
-
-
-def authority_of(connection: Connection, owner: int, record: int) -> Authority:
-    """What authorises a recorded step."""
-    from conservedb.questions.authority import (  # type: ignore[import-untyped,import-not-found,unused-ignore]
-        authority_of_step,
-    )
-
-    found: Authority = authority_of_step(connection, owner, record)
-    return found
 
 
 def standing(connection: Connection, owner: int, ref: str) -> Standing:
@@ -42,7 +33,7 @@ def standing(connection: Connection, owner: int, ref: str) -> Standing:
     record = connection.execute(statement).scalar()
     if record is None:
         return Standing()
-    found = authority_of(connection, owner, record)
+    found = authority_of_step(connection, owner, record)
     lacks = [one for one in found.missing if one.outcome != TO_BE_RATIFIED]
     ratify = [one for one in found.missing if one.outcome == TO_BE_RATIFIED]
     lacks += [one for one in found.uncertain if STANDING_UNSAID in one.sentence]

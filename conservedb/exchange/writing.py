@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from typing import Any
 
 from sqlalchemy import Connection
 
@@ -14,7 +13,7 @@ from conservedb.exchange.subjects import SUBJECTS
 from conservedb.exchange.subjects_deeds import LAYERS
 from conservedb.exchange.subjects_parts import COMPONENTS, PLACES
 from conservedb.knowledge.layers import LayerBounds
-from conservedb.recording.settling import settle
+from conservedb.recording.settling import many, settle
 from conservedb.records.every import metadata
 from conservedb.records.layers import BOUNDS
 
@@ -48,11 +47,6 @@ def write(
             settle(connection, bounds, objects)
 
 
-def _many(connection: Connection, statement: str, rows: list[tuple[Any, ...]]) -> None:
-    if rows:
-        connection.exec_driver_sql(statement, rows)
-
-
 def _insert(
     connection: Connection,
     subject: Subject,
@@ -70,7 +64,7 @@ def _insert(
         for r in records
         if r.new
     ]
-    _many(connection, f"INSERT INTO {subject.table.name} ({names}) VALUES ({marks})", rows)
+    many(connection, f"INSERT INTO {subject.table.name} ({names}) VALUES ({marks})", rows)
 
 
 def _update(
@@ -87,7 +81,7 @@ def _update(
         for r in records
         if not r.new
     ]
-    _many(connection, f"UPDATE {subject.table.name} SET {names} WHERE id = ?", rows)
+    many(connection, f"UPDATE {subject.table.name} SET {names} WHERE id = ?", rows)
 
 
 def _parents_first(subject: Subject, records: list[Record]) -> list[Record]:
@@ -109,7 +103,7 @@ def _write_lists(connection: Connection, subject: Subject, records: list[Record]
     for column in subject.lists:
         concerned = [r for r in records if column.name in r.links]
         known = [(r.id,) for r in concerned if not r.new]
-        _many(connection, f"DELETE FROM {column.table} WHERE {column.owner} = ?", known)
+        many(connection, f"DELETE FROM {column.table} WHERE {column.owner} = ?", known)
         _insert_list(connection, column, concerned)
 
 
@@ -132,4 +126,4 @@ def _insert_list(connection: Connection, column: ListColumn, records: Iterable[R
         for place, item in enumerate(record.links[column.name])
     ]
     marks = ", ".join("?" * len(fields))
-    _many(connection, f"INSERT INTO {column.table} ({', '.join(fields)}) VALUES ({marks})", rows)
+    many(connection, f"INSERT INTO {column.table} ({', '.join(fields)}) VALUES ({marks})", rows)

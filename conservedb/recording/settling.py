@@ -39,11 +39,11 @@ def settle(
         if was is None or was.sides != now.sides:
             new += [(layer_id, side, *numbers) for side, numbers in now.sides.items()]
     names = ", ".join(f"{name} = ?" for name in BOUNDS)
-    _many(connection, f"UPDATE layer SET {names} WHERE id = ?", moved)
-    _many(connection, "DELETE FROM layer_side WHERE layer_id = ?", gone)
+    many(connection, f"UPDATE layer SET {names} WHERE id = ?", moved)
+    many(connection, "DELETE FROM layer_side WHERE layer_id = ?", gone)
     fields = ("layer_id", "side", *BOUNDS)
     marks = ", ".join("?" * len(fields))
-    _many(connection, f"INSERT INTO layer_side ({', '.join(fields)}) VALUES ({marks})", new)
+    many(connection, f"INSERT INTO layer_side ({', '.join(fields)}) VALUES ({marks})", new)
 
 
 def settle_objects(
@@ -72,6 +72,7 @@ def settle_objects(
     settle(connection, bounds, known)
 
 
-def _many(connection: Connection, statement: str, rows: list[tuple[Any, ...]]) -> None:
+def many(connection: Connection, statement: str, rows: list[tuple[Any, ...]]) -> None:
+    """Run a statement for each of these rows; nothing where there is none."""
     if rows:
         connection.exec_driver_sql(statement, rows)

@@ -19,7 +19,7 @@ from conservedb.records.every import metadata
 from conservedb.records.layers import BOUNDS
 from conservedb.store.connect import raw_of, reading, writing
 from conservedb.store.labels import label, owner_table
-from conservedb.store.log import Author, SetRow, open_number, sets, span, taken_back
+from conservedb.store.log import Author, SetRow, open_number, set_row, sets, span, taken_back
 from conservedb.store.log_rows import parse
 from conservedb.store.logging_triggers import owner_field
 from conservedb.store.past import last_change
@@ -76,8 +76,7 @@ def undo(connection: Connection, number: int) -> None:
     Raises:
         CannotUndo: there is no such set, it does not stand, or something of it was changed since.
     """
-    known = {one.id: one for one in sets(raw_of(connection))}
-    wanted = known.get(number)
+    wanted = set_row(raw_of(connection), number)
     if wanted is None or wanted.hash is None:
         raise CannotUndo(f"there is no change set {number}; conservedb log lists them")
     if wanted.kind in OF_THE_PROGRAM:
@@ -324,7 +323,7 @@ def take_back(
                     f" {last.changes} changes; to take all of it back: conservedb undo {last.id}"
                 )
             number = last.id
-        found = {one.id: one for one in sets(raw_of(connection))}.get(number)
+        found = set_row(raw_of(connection), number)
     if found is None:
         raise CannotUndo(f"there is no change set {number}; conservedb log lists them")
     if (found.kind == "undone") != undone:

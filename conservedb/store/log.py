@@ -205,6 +205,12 @@ def span(raw: sqlite3.Connection, number: int) -> tuple[int, int]:
     return first, row[0] if row and row[0] is not None else first
 
 
+def set_row(raw: sqlite3.Connection, number: int) -> SetRow | None:
+    """The change set of that number; None where there is none."""
+    row = raw.execute(f"SELECT {_SET} FROM change_set WHERE id = ?", (number,)).fetchone()
+    return SetRow(*row) if row else None
+
+
 def sets(raw: sqlite3.Connection) -> Iterator[SetRow]:
     """Every change set, oldest first."""
     for row in raw.execute(f"SELECT {_SET} FROM change_set ORDER BY id"):

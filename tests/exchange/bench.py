@@ -81,4 +81,4 @@ def count(engine: Engine, table: str) -> int:
 def authorise(patch: pytest.MonkeyPatch, answer: Authority | None = None) -> None:
     """Let every step be as authorised as the answer says, or let nothing be needed."""
     nothing = Authority((), ())
-    patch.setattr(authorised, "authority_of", lambda *_: answer or nothing)
+    patch.setattr(authorised, "authority_of_step", lambda *_: answer or nothing)

@@ -194,7 +194,7 @@ def test_an_amendment_that_loses_the_authorisation_is_refused(
 ) -> None:
     assert keep(engine, WATER).kept
     answers = iter((Authority((), ()), _answer(MISSING, "Curator: none.")))
-    monkeypatch.setattr(authorised, "authority_of", lambda *_: next(answers))
+    monkeypatch.setattr(authorised, "authority_of_step", lambda *_: next(answers))
     told = _amend(engine, "interventions", "I2", {"kind": "sample"})
     assert "not authorised (Curator: none)" in told.sentences[0]
 
