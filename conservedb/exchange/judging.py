@@ -7,7 +7,7 @@ is set aside only with a reason, which is recorded with the writer's name in the
 from __future__ import annotations
 
 import datetime
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
 from sqlalchemy import Connection, Engine
@@ -32,6 +32,7 @@ from conservedb.exchange.told import told
 from conservedb.exchange.writer import writer
 from conservedb.knowledge.rule_case import Finding
 from conservedb.questions.asof import as_of
+from conservedb.questions.basics import NoSuch
 from conservedb.questions.checks_answers import Judgement
 from conservedb.questions.naming import find_object
 from conservedb.store.connect import writing
@@ -189,7 +190,7 @@ class Judging:
         self._bench = Bench(connection, number, as_of(None, today))
         self._entries: Sequence[Entry] = ()
         self._recent: list[Entry] = []
-        self._stood: dict[int, Standing] = {}
+        self._stood: dict[str, Standing] = {}
 
     def look_before(self, entries: Sequence[Entry], were: Sequence[Entry] = ()) -> None:
         """Look at the object as it stands; `were` are the records to be amended."""
@@ -199,9 +200,8 @@ class Judging:
             return
         self._bench.look_before(self._recent)
         self._bench.forget(were)
-        for row, entry in enumerate(were, 1):
-            if entry.subject == "interventions":
-                self._stood[row] = standing(self._connection, self._owner(), entry.cells["ref"])
+        for ref in _steps_of((*self._recent, *were)):
+            self._stood[ref] = self._standing(ref)
 
     def judge(self) -> list[str]:
         """Judge what was written, and return what is to be known.
@@ -217,17 +217,20 @@ class Judging:
             notices += self._by_the_rules(notices)
         return notices
 
-    def _owner(self) -> int:
-        return int(find_object(self._connection, self._number).id)
+    def _standing(self, ref: str) -> Standing:
+        """How a step of the object stands by now; nothing where the object is new itself."""
+        try:
+            owner = find_object(self._connection, self._number).id
+        except NoSuch:
+            return Standing()
+        return standing(self._connection, owner, ref)
 
     def _authorised(self) -> list[str]:
         faults: list[Fault] = []
         notices: list[str] = []
-        for row, entry in enumerate(self._entries, 1):
-            if entry.subject != "interventions" or entry not in self._recent:
-                continue
-            now = standing(self._connection, self._owner(), entry.cells.get("ref", ""))
-            faults += lacking(now, self._stood.get(row, Standing()), entry.cells)
+        for ref in _steps_of(self._recent):
+            now = self._standing(ref)
+            faults += lacking(now, self._stood.get(ref, Standing()))
             notices += now.notices
         if faults:
             raise Refused(faults)
@@ -296,6 +299,15 @@ class Judging:
             )
             for place in finding.places
         ]
+
+
+def _steps_of(entries: Iterable[Entry]) -> tuple[str, ...]:
+    """The refs of the steps that entries are, or belong to."""
+    named = (
+        entry.cells.get("ref" if entry.subject == "interventions" else "intervention", "")
+        for entry in entries
+    )
+    return tuple(dict.fromkeys(ref.strip() for ref in named if ref.strip()))
 
 
 def _noticed(finding: Judged) -> str:

@@ -14,6 +14,7 @@ from conservedb.knowledge.authority_outcomes import (
     RATIFIED,
     REFUSED,
 )
+from conservedb.knowledge.departures import departures
 from conservedb.knowledge.narrowing import Interval
 from conservedb.knowledge.planned_work import UNDATED, RecordedStep, WorkPlan
 
@@ -122,18 +123,17 @@ def concerns(one: Authorisation, plan: WorkPlan | None, step: RecordedStep) -> t
         return NOT_COVERED, f"the step is not linked to a step of version {plan.version}"
     if one.rewritten and one.decision != "refused":
         return CANNOT_TELL, one.rewritten
-    if not (planned.kind and step.kind):
-        return (
-            CANNOT_TELL,
-            f"whether the step is of the kind planned as {planned.ref} is not recorded",
-        )
-    if planned.kind != step.kind:
-        return NOT_COVERED, f"deviation: planned as {planned.kind} ({planned.ref}), not {step.kind}"
+    beside = departures(planned, step)
+    certain = [departure.clause for departure in beside if departure.certain]
+    if certain:
+        return NOT_COVERED, f"deviation: {'; '.join(certain)}"
     if one.steps:
-        covered = step.planned in one.steps
-        return ("", "") if covered else (NOT_COVERED, f"it does not name {step.planned}")
-    if one.scope:
+        if step.planned not in one.steps:
+            return NOT_COVERED, f"it does not name {step.planned}"
+    elif one.scope:
         return CANNOT_TELL, f"its scope is given in words only: {one.scope}"
+    if beside:
+        return CANNOT_TELL, "; ".join(departure.clause for departure in beside)
     return "", ""
 
 

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from conservedb.knowledge.departures import departures, differs
 from conservedb.knowledge.planned_work import PlannedStep, RecordedStep, WorkPlan
 
 NO_STEP = "no step on record"
@@ -34,7 +35,6 @@ class StepProgress:
     Args:
         by: the recorded steps that carry it out, in the order given.
         places, components: those planned that no such step names.
-        elsewhere: places that such a step names although they were not planned.
     """
 
     planned: PlannedStep
@@ -43,7 +43,6 @@ class StepProgress:
     by: tuple[str, ...] = ()
     places: tuple[str, ...] = ()
     components: tuple[str, ...] = ()
-    elsewhere: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,8 +76,7 @@ def work_done(plan: WorkPlan, steps: Sequence[RecordedStep]) -> WorkDone:
 
     Args:
         plan: the version of the plan that is followed.
-        steps: the recorded steps of its treatment. Where the plan names components, `components`
-            of a step should hold those it names and those that bear its places.
+        steps: the recorded steps of its treatment.
     """
     progress = tuple(
         _progress(planned, [step for step in steps if step.planned == planned.ref])
@@ -90,26 +88,28 @@ def work_done(plan: WorkPlan, steps: Sequence[RecordedStep]) -> WorkDone:
 
 def _progress(planned: PlannedStep, done: Sequence[RecordedStep]) -> StepProgress:
     reached = {place for step in done for place in step.places}
-    touched = {mark for step in done for mark in step.components}
+    touched = {mark for step in done for mark in _touched(step)}
     places = tuple(place for place in planned.places if place not in reached)
     components = tuple(mark for mark in planned.components if mark not in touched)
-    named = (place for step in done for place in step.places if place not in planned.places)
-    elsewhere = tuple(dict.fromkeys(named)) if planned.places else ()
     state = _state(planned, done, bool(places or components))
     return StepProgress(
         planned,
         state,
-        _sentence(planned, done, (*places, *components), elsewhere),
+        _sentence(planned, done, (*places, *components)),
         tuple(step.ref for step in done),
         places,
         components,
-        elsewhere,
     )
 
 
+def _touched(step: RecordedStep) -> tuple[str, ...]:
+    """The components that a step names, and those that bear its places."""
+    return (*step.components, *(mark for some in step.borne_by.values() for mark in some))
+
+
 def deviates(planned: PlannedStep, step: RecordedStep) -> bool:
-    """Whether a step is on record as other than planned: by its own word, or by its kind."""
-    return bool(step.deviation) or bool(step.kind and planned.kind and step.kind != planned.kind)
+    """Whether a step is on record as other than planned: by its own word, or by what it was."""
+    return bool(step.deviation) or differs(planned, step)
 
 
 def _state(planned: PlannedStep, done: Sequence[RecordedStep], open_still: bool) -> str:
@@ -125,15 +125,12 @@ def _sentence(
     planned: PlannedStep,
     done: Sequence[RecordedStep],
     missing: Sequence[str],
-    elsewhere: Sequence[str],
 ) -> str:
     if not done:
         return f"{_label(planned)}: no step on record."
     parts = [_deed(planned, step) for step in done]
     if missing:
         parts.append(f"no step on record names {', '.join(missing)}")
-    if elsewhere:
-        parts.append(f"also at places not planned: {', '.join(elsewhere)}")
     return f"{_label(planned)}: {'; '.join(parts)}."
 
 
@@ -147,9 +144,9 @@ def _deed(planned: PlannedStep, step: RecordedStep) -> str:
     if not deviates(planned, step):
         kind = "" if step.kind else ", its kind not recorded"
         return f"done by {step.ref}, {when}{kind}"
-    kind = f" as {step.kind}" if step.kind and step.kind != planned.kind else ""
+    how = "; ".join(one.clause for one in departures(planned, step) if one.certain)
     why = step.deviation or "no reason recorded"
-    return f"done otherwise{kind} by {step.ref}, {when}: {why}"
+    return f"done otherwise by {step.ref}, {when}: {f'{how}: ' if how else ''}{why}"
 
 
 def _not_planned(step: RecordedStep, plan: WorkPlan) -> str:

@@ -13,6 +13,8 @@ from conservedb.knowledge.narrowing import Interval
 from conservedb.knowledge.planned_work import PlannedStep, RecordedStep, WorkPlan
 from conservedb.questions.asking import Question, Row, Rows, Selection, blank, dated
 from conservedb.questions.evidence import BLANK, when
+from conservedb.questions.named_work import Asked as AskedNames
+from conservedb.questions.named_work import Named
 from conservedb.questions.rewritten_plans import rewritten
 from conservedb.records.authorisations import (
     NOBODY,
@@ -115,10 +117,16 @@ class Asked:
             .order_by(plan_person.c.plan_id, plan_person.c.position)
         )
         self.planned = Question(
-            select(planned_step.c.plan_id, planned_step.c.ref, blank(planned_step.c.kind))
+            select(
+                planned_step.c.plan_id,
+                planned_step.c.id,
+                planned_step.c.ref,
+                blank(planned_step.c.kind),
+            )
             .where(planned_step.c.plan_id.in_(plans))
             .order_by(planned_step.c.plan_id, planned_step.c.position, planned_step.c.id)
         )
+        self.names = AskedNames(plans, steps)
         self.decisions = _decisions(decisions)
         self.limited = Question(
             select(authorisation_step.c.authorisation_id, planned_step.c.ref)
@@ -132,20 +140,21 @@ class Asked:
         )
         self.questions: tuple[Question, ...] = (
             *(self.steps, self.plans, self.authors, self.planned, self.decisions, self.limited),
-            *(_STANDING, _NEEDED),
+            *(*self.names.questions, _STANDING, _NEEDED),
         )
 
     def work(self, connection: Connection, owner: int, scope: int) -> Work:
         """All of it, for the steps of one scope of an object."""
         asked = {"object": owner, "scope": scope}
-        versions = self._versions(connection, asked)
+        named = self.names.named(connection, asked)
+        versions = self._versions(connection, asked, named)
         limited = _grouped(self.limited.all(connection, **asked))
         decisions = (
             _decision(row, tuple(limited[row.id]), rewritten(connection, row.id))
             for row in self.decisions.all(connection, **asked)
         )
         return Work(
-            tuple(_step(row) for row in self.steps.all(connection, **asked)),
+            tuple(_step(row, named) for row in self.steps.all(connection, **asked)),
             versions,
             tuple(decisions),
             standing_approvals(connection),
@@ -159,14 +168,16 @@ class Asked:
             ),
         )
 
-    def _versions(self, connection: Connection, asked: dict[str, int]) -> tuple[Version, ...]:
+    def _versions(
+        self, connection: Connection, asked: dict[str, int], named: Named
+    ) -> tuple[Version, ...]:
         rows = self.plans.all(connection, **asked)
         if not rows:
             return ()
         authors = _grouped(self.authors.all(connection, **asked))
         planned: dict[int, list[PlannedStep]] = defaultdict(list)
-        for owner, ref, kind in self.planned.all(connection, **asked):
-            planned[owner].append(PlannedStep(ref, kind))
+        for owner, record, ref, kind in self.planned.all(connection, **asked):
+            planned[owner].append(named.planned(record, ref, kind))
         return tuple(
             Version(
                 row.treatment_id,
@@ -309,7 +320,7 @@ def _grouped(rows: Rows) -> dict[int, list[str]]:
     return found
 
 
-def _step(row: Row) -> Step:
+def _step(row: Row, named: Named) -> Step:
     made = RecordedStep(
         row.ref,
         row.kind,
@@ -321,6 +332,7 @@ def _step(row: Row) -> Step:
         unauthorised_reason=row.unauthorised_reason,
         unauthorised_by=row.unauthorised_by,
     )
+    made = named.recorded(row.id, made)
     return Step(row.id, row.planned_in or row.treatment_id, row.version, made)
 
 

@@ -11,7 +11,7 @@ from sqlalchemy import Connection
 
 from conservedb.knowledge.authority_outcomes import TO_BE_RATIFIED
 from conservedb.knowledge.narrowing import Interval
-from conservedb.knowledge.planned_work import RecordedStep
+from conservedb.knowledge.planned_work import begun_as_planned
 from conservedb.knowledge.work_done import NO_STEP
 from conservedb.questions import naming
 from conservedb.questions import treatment_records as records
@@ -146,13 +146,13 @@ def _date(row: Row, name: str) -> When:
 def _plans_of(life: Life, today: int | None) -> tuple[tuple[PlanEntry, ...], dict[str, str]]:
     """The versions, the newest last, and why steps stand beside the newest."""
     told = life.told.plans
-    decided, done = decision_entries(told), progress(life, told)
-    entries = [plan_entry(one, told, done[one.id], decided.get(one.id, ())) for one in told.plans]
+    decided, done = decision_entries(told), progress(life)
+    entries = [plan_entry(one, told, done[one.ref], decided.get(one.id, ())) for one in told.plans]
     if not entries:
         return (), {}
     if today is not None:
         entries[-1] = _with_needs(life, entries[-1], today)
-    unplanned = done[told.plans[-1].id].unplanned
+    unplanned = done[told.plans[-1].ref].unplanned
     return tuple(entries), {one.step.ref: one.sentence for one in unplanned}
 
 
@@ -161,7 +161,9 @@ def _with_needs(life: Life, entry: PlanEntry, today: int) -> PlanEntry:
     plan = next(one.plan for one in life.work.versions if one.plan.ref == entry.ref)
 
     def needs(one: PlannedEntry) -> PlannedEntry:
-        step = RecordedStep("", one.kind, one.ref, "planned", Interval(today, today))
+        planned = plan.step(one.ref)
+        assert planned is not None  # entries are made of the steps of the plan
+        step = begun_as_planned(planned, Interval(today, today))
         found = authority_to_begin(life.work, life.id, plan, step)
         return replace(one, to_begin=found.findings)
 

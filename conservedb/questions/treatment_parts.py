@@ -4,12 +4,11 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from sqlalchemy import Connection
 
 from conservedb.dates import is_known
-from conservedb.knowledge.planned_work import PlannedStep, RecordedStep, WorkPlan
 from conservedb.knowledge.work_done import WorkDone, work_done
 from conservedb.questions import finding_words, history_words
 from conservedb.questions import treatment_records as records
@@ -49,18 +48,11 @@ class Life:
     laid: Mapping[int, Row]
     removed: Mapping[int, Row]
     used: Mapping[str, Row]
-    places: Mapping[int, tuple[str, ...]]
-    bearers: Mapping[int, tuple[str, ...]]
 
 
 def life_of(connection: Connection, owner: int, treatment: int) -> Life:
     """Everything on record about a treatment of an object."""
     asked = {"object": owner, "scope": treatment}
-    places: dict[int, tuple[str, ...]] = defaultdict(tuple)
-    bearers: dict[int, tuple[str, ...]] = defaultdict(tuple)
-    for step, mark, *sides in records.TOUCHED.all(connection, **asked):
-        places[step] += (mark,)
-        bearers[step] += tuple(side for side in sides if side)
     return Life(
         treatment,
         _ASKED.records(connection, treatment),
@@ -69,8 +61,6 @@ def life_of(connection: Connection, owner: int, treatment: int) -> Life:
         {row.id: row for row in records.LAID.all(connection, **asked)},
         {row.id: row for row in records.REMOVED.all(connection, **asked)},
         {row.ref: row for row in records.USED.all(connection, **asked)},
-        places,
-        bearers,
     )
 
 
@@ -134,7 +124,7 @@ def _step(
         circumstances=more.circumstances,
         methods=more.methods,
         components=tuple(sorted(set(parts), key=sort_key)),
-        places=tuple(sorted(set(life.places.get(row.id, ())), key=sort_key)),
+        places=tuple(sorted(made.places, key=sort_key)),
         source=source_of(row, _STEP.at("source_ref")),
         note=row.note,
         needed=found.needed,
@@ -218,39 +208,14 @@ def _observations(findings: Findings) -> dict[int, list[Observation]]:
 # -- plans and decisions --------------------------------------------------------------------
 
 
-def progress(life: Life, plans: Plans) -> dict[int, WorkDone]:
-    """Each version held against the steps, by the key of the plan.
+def progress(life: Life) -> dict[str, WorkDone]:
+    """Each version held against the steps, by its ref.
 
     An examination that carries out no planned step is no work beside the plan: it is left out.
     """
-    parts = _marks(life.told.parts_touched)
-    steps = [
-        _placed(one, life, parts[one.id])
-        for one in life.work.steps
-        if one.made.planned or one.made.kind != "examine"
-    ]
-    return {row.id: work_done(_work_plan(row, plans), steps) for row in plans.plans}
-
-
-def _placed(step: Step, life: Life, parts: Sequence[str]) -> RecordedStep:
-    """A step with its places and components; those that bear its places are among these."""
-    touched = (*parts, *life.bearers.get(step.id, ()))
-    return replace(
-        step.made,
-        places=tuple(dict.fromkeys(life.places.get(step.id, ()))),
-        components=tuple(dict.fromkeys(touched)),
-    )
-
-
-def _work_plan(row: Row, plans: Plans) -> WorkPlan:
-    steps = tuple(
-        PlannedStep(
-            step.ref, step.kind, plans.places.get(step.id, ()), plans.components.get(step.id, ())
-        )
-        for step in plans.steps.get(row.id, ())
-    )
-    authors = tuple(one.name for one in plans.authors.get(row.id, ()))
-    return WorkPlan(row.ref, row.version, authors, steps)
+    made = [one.made for one in life.work.steps]
+    steps = [one for one in made if one.planned or one.kind != "examine"]
+    return {one.plan.ref: work_done(one.plan, steps) for one in life.work.versions}
 
 
 def plan_entry(

@@ -14,7 +14,6 @@ from sqlalchemy import (
     func,
     or_,
     select,
-    union,
 )
 
 from conservedb.questions.asking import Question, blank, dated
@@ -25,14 +24,7 @@ from conservedb.records.batches import batch
 from conservedb.records.layers import layer, removal
 from conservedb.records.objects import component, warning
 from conservedb.records.people import person
-from conservedb.records.places import place
-from conservedb.records.treatments import (
-    agent,
-    agent_place,
-    intervention,
-    intervention_place,
-    treatment,
-)
+from conservedb.records.treatments import agent, intervention, treatment
 
 _OBJECT: BindParameter[int] = bindparam("object")
 _SCOPE: BindParameter[int] = bindparam("scope")
@@ -107,30 +99,6 @@ USED = Question(
     .add_columns(blank(batch.c.ref).label("batch"), blank(batch.c.lot).label("lot"))
     .outerjoin_from(agent, batch, batch.c.id == agent.c.batch_id)
 )
-_touched = union(
-    select(intervention_place.c.intervention_id, intervention_place.c.place_id).where(
-        intervention_place.c.intervention_id.in_(STEPS_OF_TREATMENT)
-    ),
-    select(layer.c.intervention_id, layer.c.place_id).where(
-        layer.c.intervention_id.in_(STEPS_OF_TREATMENT), layer.c.place_id.is_not(None)
-    ),
-    select(agent.c.intervention_id, agent_place.c.place_id)
-    .join_from(agent, agent_place, agent_place.c.agent_id == agent.c.id)
-    .where(agent.c.intervention_id.in_(STEPS_OF_TREATMENT)),
-).subquery("touched")
-_other = component.alias("other")
-TOUCHED = Question(
-    select(
-        _touched.c.intervention_id,
-        place.c.mark,
-        component.c.mark.label("component"),
-        _other.c.mark.label("other"),
-    )
-    .join_from(_touched, place, place.c.id == _touched.c.place_id)
-    .outerjoin(component, component.c.id == place.c.component_id)
-    .outerjoin(_other, _other.c.id == place.c.other_component_id)
-)
-"""The places that a step names, laid a layer at or used an agent at, and what bears these."""
 _sized = or_(*(component.c[f"{side}_mm"].is_not(None) for side in ("width", "height", "depth")))
 _has: list[ColumnElement[Any]] = [
     exists().where(component.c.object_id == _OBJECT).label("components"),
@@ -146,6 +114,6 @@ _has: list[ColumnElement[Any]] = [
 OBJECT_HAS = Question(select(*_has))
 """What of an object is on record at all, as guidelines ask it of an examination."""
 STATEMENTS = (
-    *(TREATMENTS, STEPS_COUNTED, STEPS, LAID, REMOVED, USED, TOUCHED, OBJECT_HAS),
+    *(TREATMENTS, STEPS_COUNTED, STEPS, LAID, REMOVED, USED, OBJECT_HAS),
     *ASKED.questions(),
 )

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+import itertools
+from collections.abc import Iterator, Mapping
 
 import pytest
 from sqlalchemy import Connection, Engine
@@ -12,6 +13,7 @@ from conservedb.exchange.entering import Entry, enter
 from conservedb.exchange.reading_cells import cells_of, find_record
 from conservedb.exchange.subjects import BY_NAME
 from conservedb.knowledge.authority import Authority
+from conservedb.questions.authority import Stands, how_step_stands
 from conservedb.store.connect import raw_of, reading
 from conservedb.store.log import Author
 from tests.conftest import TODAY
@@ -80,5 +82,13 @@ def count(engine: Engine, table: str) -> int:
 
 def authorise(patch: pytest.MonkeyPatch, answer: Authority | None = None) -> None:
     """Let every step be as authorised as the answer says, or let nothing be needed."""
-    nothing = Authority((), ())
-    patch.setattr(authorised, "authority_of_step", lambda *_: answer or nothing)
+    authorise_in_turn(patch, itertools.repeat(answer or Authority((), ())))
+
+
+def authorise_in_turn(patch: pytest.MonkeyPatch, answers: Iterator[Authority]) -> None:
+    """The same, with another answer each time that it is asked."""
+
+    def stands(connection: Connection, owner: int, record: int) -> Stands:
+        return how_step_stands(connection, owner, record)._replace(authority=next(answers))
+
+    patch.setattr(authorised, "how_step_stands", stands)

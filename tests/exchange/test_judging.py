@@ -8,7 +8,6 @@ from dataclasses import replace
 import pytest
 from sqlalchemy import Engine
 
-from conservedb.exchange import authorised
 from conservedb.exchange.amending import Amended, shown
 from conservedb.exchange.deeds import Step, compose_step
 from conservedb.exchange.entering import enter
@@ -21,7 +20,16 @@ from conservedb.store.connect import raw_of, reading
 from conservedb.store.log import Author
 from conservedb.store.verify import verify
 from tests.conftest import TODAY
-from tests.exchange.bench import ME, OBJECT, authorise, cells, count, entries, fill
+from tests.exchange.bench import (
+    ME,
+    OBJECT,
+    authorise,
+    authorise_in_turn,
+    cells,
+    count,
+    entries,
+    fill,
+)
 
 ACID = Step(
     OBJECT, "clean", date="2026-10-30", places=("S1",), agent="formic-acid", form="swab",
@@ -194,9 +202,87 @@ def test_an_amendment_that_loses_the_authorisation_is_refused(
 ) -> None:
     assert keep(engine, WATER).kept
     answers = iter((Authority((), ()), _answer(MISSING, "Curator: none.")))
-    monkeypatch.setattr(authorised, "authority_of_step", lambda *_: next(answers))
+    authorise_in_turn(monkeypatch, answers)
     told = _amend(engine, "interventions", "I2", {"kind": "sample"})
     assert "not authorised (Curator: none)" in told.sentences[0]
+
+
+# -- deviations from the plan ---------------------------------------------------------------
+
+
+@pytest.fixture
+def planned(engine: Engine) -> Engine:
+    """Two joints are to be glued with an acrylic, by a plan of a treatment not ended."""
+    plan = entries(
+        treatments=[{"ref": "T1"}],
+        plans=[{"ref": "P1", "treatment": "T1", "version": "1"}],
+        planned_steps=[
+            {
+                "ref": "PS1",
+                "plan": "P1",
+                "position": "1",
+                "kind": "join",
+                "material": "b72",
+                "places": "J01; J02",
+            }
+        ],
+    )
+    assert not enter(engine, lambda _: plan, ME, TODAY).faults
+    return engine
+
+
+GLUED = Step(
+    OBJECT, "join", date="2026-10-30", places=("J01", "J02"), material="b72", treatment="T1",
+    planned_step="PS1", standing="planned",
+)  # fmt: skip
+
+
+def keep_glued(engine: Engine, step: Step) -> JudgedWritten:
+    """Whatever the rules say of it is set aside; only the plan is in question."""
+    rules = {one.rule for one in keep(engine, step).findings}
+    return keep(engine, step, dict.fromkeys(rules, "only until it is moved"))
+
+
+@pytest.mark.parametrize(
+    ("step", "clause"),
+    [
+        (
+            replace(GLUED, material="epoxy"),
+            "planned with acrylic resin (ethyl methacrylate copolymer) (PS1)",
+        ),
+        (replace(GLUED, places=("J01", "J07")), "planned at J01, J02 (PS1), and done at J07"),
+        (replace(GLUED, kind="fill"), "planned as join (PS1), not fill"),
+    ],
+)
+def test_a_step_that_is_not_as_planned_says_why(planned: Engine, step: Step, clause: str) -> None:
+    before = count(planned, "change")
+    refused = keep_glued(planned, step)
+    assert not refused.kept
+    assert "the step is not as planned" in refused.sentences[0]
+    assert clause in refused.sentences[0]
+    assert count(planned, "change") == before
+    kept = keep_glued(planned, replace(step, deviation="the joint was wider than seen before"))
+    assert kept.kept, kept.sentences
+
+
+def test_a_step_as_planned_need_not_say_anything(planned: Engine) -> None:
+    assert keep_glued(planned, GLUED).kept
+
+
+def test_a_layer_added_or_amended_afterwards_is_held_against_the_plan(planned: Engine) -> None:
+    kept = keep_glued(planned, GLUED)
+    layer = kept.written.keys[-1]
+    told = _amend(planned, "layers", layer, {"material": "epoxy"})
+    assert "the step is not as planned" in told.sentences[0], told
+    step = next(one.cells["ref"] for one in kept.entries if one.subject == "interventions")
+    more = entries(
+        layers=[{"ref": "L9", "place": "J02", "intervention": step, "material": "epoxy"}]
+    )
+    refused = enter_judged(planned, lambda _: more, ME, TODAY, OBJECT)
+    assert "the step is not as planned" in refused.sentences[0], refused
+    assert _amend(planned, "interventions", step, {"deviation": "it had to hold more"}).kept
+    told = _amend(planned, "layers", layer, {"material": "epoxy"})
+    assert not told.sentences
 
 
 # -- amending -------------------------------------------------------------------------------

@@ -45,9 +45,9 @@ def step(ref: str, kind: str = "clean", planned: str = "S1", **more: object) -> 
         ),
         (
             [step("I1", places=("J14",)), step("I2", places=("J15", "J16"), shown="4 May 2012")],
-            DONE,
-            "S1 (clean): done by I1, 3 May 2012; done by I2, 4 May 2012;"
-            " also at places not planned: J16.",
+            UNEXPLAINED,
+            "S1 (clean): done by I1, 3 May 2012; done otherwise by I2, 4 May 2012:"
+            " planned at J14, J15 (S1), and done at J16: no reason recorded.",
         ),
         (
             [step("I1", deviation="the gel ran")],
@@ -57,12 +57,14 @@ def step(ref: str, kind: str = "clean", planned: str = "S1", **more: object) -> 
         (
             [step("I1", kind="desalinate")],
             UNEXPLAINED,
-            "S1 (clean): done otherwise as desalinate by I1, 3 May 2012: no reason recorded.",
+            "S1 (clean): done otherwise by I1, 3 May 2012: planned as clean (S1), not"
+            " desalinate: no reason recorded.",
         ),
         (
             [step("I1", kind="desalinate", deviation="salts")],
             OTHERWISE,
-            "S1 (clean): done otherwise as desalinate by I1, 3 May 2012: salts.",
+            "S1 (clean): done otherwise by I1, 3 May 2012: planned as clean (S1), not"
+            " desalinate: salts.",
         ),
         (
             [step("I1", kind="")],
@@ -85,8 +87,8 @@ def test_places_and_components_still_without_a_step() -> None:
 
 
 def test_a_plan_without_places_leaves_every_place_open_to_it() -> None:
-    found = work_done(PLAN, [step("I2", "fill", "S2", components=("B07",), places=("J3",))])
-    assert (found.steps[1].state, found.steps[1].elsewhere) == (DONE, ())
+    on_it = step("I2", "fill", "S2", places=("J3",), borne_by={"J3": ("B07",)})
+    assert work_done(PLAN, [on_it]).steps[1].state == DONE
 
 
 @pytest.mark.parametrize(

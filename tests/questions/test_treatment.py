@@ -13,7 +13,7 @@ import pytest
 from sqlalchemy import Connection, Engine, select
 
 from conservedb.questions.answers import Hit, NoSuch
-from conservedb.questions.authority import authority_of_step
+from conservedb.questions.authority import how_step_stands
 from conservedb.questions.history import history
 from conservedb.questions.start import start
 from conservedb.questions.treatment import treatment, treatments
@@ -199,10 +199,10 @@ def test_asking_for_one_step_gives_the_same(connection: Connection) -> None:
     ).all()
     assert len(rows) == len(shown) == 8
     for object_id, id_, ref in rows:
-        found = authority_of_step(connection, object_id, id_)
+        found = how_step_stands(connection, object_id, id_).authority
         assert (found.needed, found.findings, found.start) == shown[ref], ref
     with pytest.raises(NoSuch):
-        authority_of_step(connection, rows[0][0] + 1, rows[0][1])
+        how_step_stands(connection, rows[0][0] + 1, rows[0][1])
 
 
 class Stopped(Exception):
@@ -218,7 +218,7 @@ def test_it_sees_what_the_transaction_wrote(workshop: Engine) -> None:
         connection.execute(
             intervention.update().where(intervention.c.id == id_).values(kind="fill")
         )
-        found = authority_of_step(connection, owner, id_)
+        found = how_step_stands(connection, owner, id_).authority
         assert [one.outcome for one in found.findings] == ["not covered"]
         raise Stopped
 

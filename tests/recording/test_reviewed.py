@@ -12,7 +12,7 @@ from conservedb.exchange.amending import amend
 from conservedb.exchange.entering import Entry, Refs, enter
 from conservedb.exchange.exporting import export_folder
 from conservedb.exchange.importing import import_folder
-from conservedb.questions.authority import authority_of_step
+from conservedb.questions.authority import how_step_stands
 from conservedb.questions.log import log, set_changes
 from conservedb.recording.undoing import take_back
 from conservedb.recording.withdrawing import withdraw
@@ -35,7 +35,9 @@ def outcomes(engine: Engine, ref: str) -> list[tuple[str, str]]:
         row = connection.exec_driver_sql(
             "SELECT object_id, id FROM intervention WHERE ref = ?", (ref,)
         ).one()
-        return [(f.outcome, f.sentence) for f in authority_of_step(connection, *row).findings]
+        return [
+            (f.outcome, f.sentence) for f in how_step_stands(connection, *row).authority.findings
+        ]
 
 
 @pytest.fixture
