@@ -40,19 +40,12 @@ def redo(settings: Settings, number: int | None, reason: str) -> int:
 
 
 def _take_back(settings: Settings, number: int | None, reason: str, *, undone: bool) -> int:
-    from conservedb.exchange.completed import undoing_needs_reason
-    from conservedb.recording.undoing import CannotUndo, take_back
+    from conservedb.exchange.undoing import take_back
+    from conservedb.recording.undoing import CannotUndo
 
     with opened(settings) as (engine, _):
         try:
-            done = take_back(
-                engine,
-                settings.who(),
-                number,
-                reason,
-                undone=undone,
-                complete=undoing_needs_reason,
-            )
+            done = take_back(engine, settings.who(), number, reason, undone=undone)
         except CannotUndo as problem:
             raise Failed(str(problem), NO) from problem
     if settings.json:

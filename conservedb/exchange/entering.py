@@ -200,7 +200,7 @@ def put(
         Refused: something is wrong with them; the caller must let the transaction go.
         DatabaseProblem: the database refused what had passed every check.
     """
-    tables = _tables(entries, today)
+    tables = tables_of_entries(entries, today)
     taking = Taking(
         connection, tables, update=whole, entered=today.isoformat(), whole=whole, entering=True
     )
@@ -231,7 +231,7 @@ def put(
     return Written((), notices, keys, open_number(raw_of(connection)))
 
 
-def _tables(entries: Iterable[Entry], today: datetime.date) -> list[Table]:
+def tables_of_entries(entries: Iterable[Entry], today: datetime.date) -> list[Table]:
     """The entries as files are read: one table for each subject, one row for each entry."""
     by_subject: dict[str, list[tuple[int, Mapping[str, str]]]] = {}
     for row, entry in enumerate(entries, 1):

@@ -5,7 +5,7 @@ What somebody else has changed since is never overwritten: it is named, and noth
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field
 from typing import Any, NamedTuple
 
@@ -70,8 +70,11 @@ def latest(connection: Connection, who: str, *, undone: bool) -> SetRow | None:
     return None
 
 
-def undo(connection: Connection, number: int) -> None:
+def undo(connection: Connection, number: int) -> list[tuple[str, int]]:
     """Take a change set back, inside the caller's writing transaction.
+
+    Returns:
+        Table and id of the records that are on record again, or as they were before.
 
     Raises:
         CannotUndo: there is no such set, it does not stand, or something of it was changed since.
@@ -88,6 +91,13 @@ def undo(connection: Connection, number: int) -> None:
     _leave_the_writer(connection, work)
     _refuse_needed(connection, work)
     _carry_out(connection, work)
+    return list(dict.fromkeys(_owner(net) for net in (*work.changed, *work.back)))
+
+
+def _owner(net: _Net) -> tuple[str, int]:
+    """The record that a row is, or belongs to."""
+    table = net.key[0]
+    return owner_table(table), (net.before or {})[owner_field(metadata.tables[table])]
 
 
 def _nets(connection: Connection, number: int) -> list[_Net]:
@@ -297,7 +307,8 @@ def take_back(
     reason: str = "",
     *,
     undone: bool = False,
-    complete: Callable[[Connection, int], str] = lambda _, __: "",
+    complete: Callable[[Connection, int], str],
+    disagrees: Callable[[Connection, Sequence[tuple[str, int]]], str],
 ) -> TakenBack:
     """Take a change set back, or put one in force again that was, in one transaction.
 
@@ -306,10 +317,46 @@ def take_back(
         undone: take a taking-back back.
         complete: says why a set is not taken back without a reason, "" where nothing speaks
             against it.
+        disagrees: says why records that are on record again, or as they were before, cannot
+            stand beside the others, "" where they can.
 
     Raises:
-        CannotUndo: there is nothing of that kind, or something of it was changed since.
+        CannotUndo: there is nothing of that kind, something of it was changed since, or it
+            cannot stand beside what was recorded meanwhile.
         DatabaseProblem: the file cannot be written.
+    """
+    found = _meant(engine, who, number, undone=undone)
+    author = Author(who, "redone" if undone else "undone", reason, undoes=found.id)
+    try:
+        with writing(engine, author) as connection:
+            why = "" if reason.strip() else complete(connection, found.id)
+            if why:
+                raise CannotUndo(
+                    f"{why}; to take change set {found.id} back all the same, say why: conservedb"
+                    f" {'redo' if undone else 'undo'} {found.id} --reason WHY"
+                )
+            why = disagrees(connection, undo(connection, found.id))
+            if why:
+                raise CannotUndo(
+                    f"change set {found.id} does not agree with what was recorded since: {why};"
+                    " nothing was taken back"
+                )
+            made = open_number(raw_of(connection))
+    except IntegrityError as problem:
+        raise CannotUndo(
+            f"change set {found.id} cannot be taken back as things stand now ({problem.orig});"
+            " nothing was taken back; amend the records instead"
+        ) from problem
+    assert made is not None
+    what = f"change set {found.id}, {found.kind} by {found.who} on {found.at[:10]}"
+    return TakenBack(made, found.id, what + (f": {found.reason}" if found.reason else ""))
+
+
+def _meant(engine: Engine, who: str, number: int | None, *, undone: bool) -> SetRow:
+    """The set of that number, or the last of this person.
+
+    Raises:
+        CannotUndo: there is none, or it is of another kind.
     """
     with reading(engine) as connection:
         if number is None:
@@ -329,22 +376,4 @@ def take_back(
     if (found.kind == "undone") != undone:
         other = "undo" if undone else "redo"
         raise CannotUndo(f"change set {number} was {found.kind}; use conservedb {other} {number}")
-    author = Author(who, "redone" if undone else "undone", reason, undoes=number)
-    try:
-        with writing(engine, author) as connection:
-            why = "" if reason.strip() else complete(connection, number)
-            if why:
-                raise CannotUndo(
-                    f"{why}; to take change set {number} back all the same, say why: conservedb"
-                    f" {'redo' if undone else 'undo'} {number} --reason WHY"
-                )
-            undo(connection, number)
-            made = open_number(raw_of(connection))
-    except IntegrityError as problem:
-        raise CannotUndo(
-            f"change set {number} cannot be taken back as things stand now ({problem.args[0]});"
-            " nothing was taken back; amend the records instead"
-        ) from problem
-    assert made is not None
-    what = f"change set {number}, {found.kind} by {found.who} on {found.at[:10]}"
-    return TakenBack(made, number, what + (f": {found.reason}" if found.reason else ""))
+    return found

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from conservedb.exchange.completed import undoing_needs_reason
 from conservedb.exchange.reading_cells import find_record
-from conservedb.recording.undoing import CannotUndo, take_back
+from conservedb.exchange.undoing import take_back
+from conservedb.recording.undoing import CannotUndo
 from conservedb.recording.withdrawing import CannotWithdraw, withdraw
 from conservedb.store.connect import raw_of, writing
 from conservedb.store.log import Author, open_number
@@ -42,7 +42,7 @@ def take_mine_back(engine: Engine, who: str, *, undone: bool) -> str:
     if not who:
         raise Unanswered("nobody is named yet, so that no change is yours; nothing was done")
     try:
-        taken = take_back(engine, who, undone=undone, complete=undoing_needs_reason)
+        taken = take_back(engine, who, undone=undone)
     except CannotUndo as problem:
         raise Unanswered(str(problem)) from problem
     done = "done again" if undone else "undone"

@@ -14,8 +14,8 @@ from conservedb.cli.sheet import sheet_lines
 from conservedb.exchange.amending import amend, shown
 from conservedb.exchange.bench_sheet import SHEET, Sheet, bench_sheet, write_sheet
 from conservedb.exchange.sheet_typing import Typed, type_sheet
+from conservedb.exchange.undoing import take_back
 from conservedb.questions.answers import NoSuch
-from conservedb.recording.undoing import take_back
 from conservedb.store.connect import raw_of, reading
 from conservedb.store.log import Author, head
 from tests.cli.conftest import Command, conservedb

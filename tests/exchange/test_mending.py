@@ -16,9 +16,9 @@ from conservedb.exchange.entering import Entry, enter
 from conservedb.exchange.faults import Fault
 from conservedb.exchange.mending import Analysis, reidentify, replace, retire, split
 from conservedb.exchange.merging import Merged, merge
+from conservedb.exchange.undoing import take_back
 from conservedb.questions.answers import NoSuch
 from conservedb.recording.bounds import check_bounds
-from conservedb.recording.undoing import take_back
 from conservedb.store.connect import reading
 from conservedb.store.log import Author
 from tests.cli.conftest import Command, conservedb

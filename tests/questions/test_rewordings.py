@@ -11,6 +11,7 @@ from sqlalchemy import Engine
 from conservedb.exchange.amending import amend
 from conservedb.exchange.entering import enter
 from conservedb.exchange.merging import merge
+from conservedb.exchange.undoing import take_back
 from conservedb.questions.answers import HistoryRow, PlaceAnswer
 from conservedb.questions.asof import as_of
 from conservedb.questions.history import history
@@ -18,7 +19,6 @@ from conservedb.questions.place import place
 from conservedb.questions.rewordings import LISTS, rewordings
 from conservedb.questions.withdrawn import withdrawn
 from conservedb.questions.wording import reworded
-from conservedb.recording.undoing import take_back
 from conservedb.recording.withdrawing import withdraw
 from conservedb.records.every import metadata
 from conservedb.store.connect import raw_of, reading, writing

@@ -26,7 +26,8 @@ from conservedb.exchange.entering import Entry, Refs, Written, enter
 from conservedb.exchange.reading_cells import cells_of
 from conservedb.exchange.subject import Subject
 from conservedb.exchange.subjects import BY_NAME
-from conservedb.recording.undoing import CannotUndo, take_back
+from conservedb.exchange.undoing import take_back
+from conservedb.recording.undoing import CannotUndo
 from conservedb.recording.withdrawing import CannotWithdraw, withdraw
 from conservedb.records.observations import SAMPLE_KINDS
 from conservedb.records.treatments import AGENT_FORMS, INTERVENTION_KINDS

@@ -12,8 +12,8 @@ import pytest
 from sqlalchemy import Engine
 
 from conservedb.exchange.importing import import_folder
+from conservedb.exchange.undoing import take_back
 from conservedb.questions.log import set_line
-from conservedb.recording.undoing import take_back
 from conservedb.store.connect import reading
 from tests.conftest import TODAY
 from tests.exchange.random_tables import RandomTables

@@ -12,9 +12,9 @@ from conservedb.exchange.amending import amend
 from conservedb.exchange.entering import Entry, Refs, enter
 from conservedb.exchange.exporting import export_folder
 from conservedb.exchange.importing import import_folder
+from conservedb.exchange.undoing import take_back
 from conservedb.questions.authority import how_step_stands
 from conservedb.questions.log import log, set_changes
-from conservedb.recording.undoing import take_back
 from conservedb.recording.withdrawing import withdraw
 from conservedb.store.connect import raw_of, reading, writing
 from conservedb.store.known_head import remember, remembered
@@ -203,7 +203,6 @@ def test_nobody_is_nobody_however_it_is_written(engine: Engine) -> None:
 
 
 def test_a_step_of_a_closed_treatment_is_taken_back_only_with_a_reason(engine: Engine) -> None:
-    from conservedb.exchange.completed import undoing_needs_reason
     from conservedb.recording.undoing import CannotUndo
 
     row = {"ref": "T1", "begun": "2026-10-01"}
@@ -211,13 +210,13 @@ def test_a_step_of_a_closed_treatment_is_taken_back_only_with_a_reason(engine: E
     step = {"ref": "I2", "kind": "fill", "treatment": "T1", "date": "2026-10-02"}
     assert not enter(engine, lambda _: entries(interventions=[step]), ME, TODAY).faults
     done = number_of(engine)
-    take_back(engine, "A. Tester", done, complete=undoing_needs_reason)  # it is open: no reason
-    take_back(engine, "A. Tester", undone=True, complete=undoing_needs_reason)
+    take_back(engine, "A. Tester", done)  # it is open: no reason
+    take_back(engine, "A. Tester", undone=True)
     assert not amend(engine, "treatment", OBJECT, "T1", {"ended": "2026-10-30"}, WHY, TODAY).faults
     again = number_of(engine) - 1
     with pytest.raises(CannotUndo, match=r"T1 was ended .* say why: conservedb undo"):
-        take_back(engine, "A. Tester", again, complete=undoing_needs_reason)
-    take_back(engine, "A. Tester", again, "entered for another", complete=undoing_needs_reason)
+        take_back(engine, "A. Tester", again)
+    take_back(engine, "A. Tester", again, "entered for another")
 
 
 def test_a_withdrawn_record_does_not_come_back_unremarked(engine: Engine, tmp_path: Path) -> None:

@@ -9,7 +9,8 @@ from sqlalchemy import Engine
 
 from conservedb.exchange.amending import amend, shown
 from conservedb.exchange.entering import enter
-from conservedb.recording.undoing import CannotUndo, take_back
+from conservedb.exchange.undoing import take_back
+from conservedb.recording.undoing import CannotUndo
 from conservedb.recording.withdrawing import CannotWithdraw, withdraw
 from conservedb.store.connect import raw_of, reading, writing
 from conservedb.store.log import Author
@@ -141,3 +142,55 @@ def test_today_is_kept_as_a_day(engine: Engine) -> None:
     assert not enter(engine, lambda _: entries(interventions=[step]), ME, TODAY).faults
     with reading(engine) as connection:
         assert shown(connection, "intervention", OBJECT, "I2").cells["date"] == TODAY.isoformat()
+
+
+# -- what was recorded meanwhile ---------------------------------------------------------------
+
+IDA = Author("Ida Holm", "amended", "read in the files")
+
+
+def _written(engine: Engine, author: Author, **subjects: list[dict[str, str]]) -> None:
+    assert not enter(engine, lambda _: entries(**subjects), author, TODAY).faults
+
+
+def _refused(engine: Engine, *said: str) -> None:
+    before = state(engine)
+    with pytest.raises(CannotUndo) as told:
+        take_back(engine, "A. Tester")
+    for words in said:
+        assert words in str(told.value)
+    assert "nothing was taken back" in str(told.value)
+    assert state(engine) == before
+    assert sound(engine)
+
+
+def test_a_deed_does_not_come_back_on_a_part_made_later(engine: Engine) -> None:
+    deed = {"ref": "I2", "kind": "clean", "date": "1950", "components": "B2"}
+    _written(engine, ME, interventions=[deed])
+    withdrawing = replace(ME, kind="withdrawn", reason="of another object")
+    with writing(engine, withdrawing) as connection:
+        withdraw(connection, "intervention", _record(engine, "intervention", "I2"))
+    assert not amend(engine, "component", OBJECT, "B2", {"made": "1980"}, IDA, TODAY).faults
+    _refused(engine, "intervention I2: lies before B2 was made", "mend whichever date is wrong")
+
+
+def test_a_part_is_not_made_earlier_again_under_a_later_deed(engine: Engine) -> None:
+    making = replace(ME, kind="amended", reason="from the quarry's book")
+    assert not amend(engine, "component", OBJECT, "B2", {"made": "1980"}, ME, TODAY).faults
+    assert not amend(engine, "component", OBJECT, "B2", {"made": "1900"}, making, TODAY).faults
+    deed = {"ref": "I2", "kind": "clean", "date": "1950", "components": "B2"}
+    _written(engine, IDA, interventions=[deed])
+    _refused(engine, "with this change intervention I2 is impossible", "before B2 was made")
+
+
+def test_parts_do_not_come_to_contain_each_other(engine: Engine) -> None:
+    _written(engine, ME, components=[{"mark": "B3", "parent": "B2"}])
+    assert not amend(engine, "component", OBJECT, "B3", {"parent": ""}, ME, TODAY).faults
+    assert not amend(engine, "component", OBJECT, "B2", {"parent": "B3"}, IDA, TODAY).faults
+    _refused(engine, "a part cannot contain itself")
+
+
+def _record(engine: Engine, table: str, ref: str) -> int:
+    with reading(engine) as connection:
+        statement = f"SELECT id FROM {table} WHERE ref = ?"
+        return int(connection.exec_driver_sql(statement, (ref,)).scalar_one())
