@@ -18,12 +18,24 @@ from conservedb.cli.writing import opened
 @click.argument("number")
 @click.argument("key", required=False, default="")
 @click.option("--reason", required=True, help="Why; it stays on record.")
+@click.option(
+    "--version",
+    type=int,
+    default=None,
+    help="The version that you saw; what somebody else changed since is not withdrawn.",
+)
 @click.option("--together", is_flag=True, help="With what was recorded as part of it.")
 @who_option
 @shared_options
 @click.pass_obj
 def command(
-    settings: Settings, kind: str, number: str, key: str, reason: str, together: bool
+    settings: Settings,
+    kind: str,
+    number: str,
+    key: str,
+    reason: str,
+    version: int | None,
+    together: bool,
 ) -> int:
     """Withdraw a record: KIND is what its file is called, NUMBER that of its object, KEY its ref.
 
@@ -46,7 +58,9 @@ def command(
         try:
             with writing(engine, author) as connection:
                 record = find_record(connection, subject, number, key)
-                gone = withdraw(connection, subject.table.name, record, together=together)
+                gone = withdraw(
+                    connection, subject.table.name, record, together=together, version=version
+                )
                 made = open_number(raw_of(connection))
         except CannotWithdraw as problem:
             raise Failed(str(problem), NO) from problem

@@ -14,7 +14,7 @@ from conservedb.recording.settling import Impossible, settle_objects
 from conservedb.records.every import metadata
 from conservedb.store.labels import label
 from conservedb.store.logging_triggers import owner_field
-from conservedb.store.past import tables_of
+from conservedb.store.past import last_change, tables_of
 
 PARTS = {
     "intervention": (
@@ -47,16 +47,24 @@ class Withdrawal:
 
 
 def withdraw(
-    connection: Connection, table: str, record: int, *, together: bool = False
+    connection: Connection,
+    table: str,
+    record: int,
+    *,
+    together: bool = False,
+    version: int | None = None,
 ) -> Withdrawal:
     """Withdraw a record, inside the caller's writing transaction, whose author names the reason.
 
     Args:
         together: with what was recorded as part of it; else that is a reason to refuse.
+        version: the number of its last change when it was looked at, where that is known.
 
     Raises:
-        CannotWithdraw: other records point at it, or what is left would be impossible.
+        CannotWithdraw: it was changed since, other records point at it, or what is left would
+            be impossible.
     """
+    _refuse_changed(connection, table, record, version)
     going = Withdrawal([(table, record)], [label(connection, table, record)])
     for one in iter(going.records):  # the list grows while it is gone through
         _look_at(connection, going, one, together)
@@ -71,6 +79,16 @@ def withdraw(
     except Impossible as problem:
         raise CannotWithdraw(f"{problem}; nothing was withdrawn") from problem
     return going
+
+
+def _refuse_changed(connection: Connection, table: str, record: int, version: int | None) -> None:
+    """What somebody changed a moment before was not meant."""
+    last = None if version is None else last_change(connection, table, record)
+    if last is not None and last.number != version:
+        raise CannotWithdraw(
+            f"{label(connection, table, record)} was changed since you looked at it (by {last.who}"
+            f" on {last.at[:10]}); look at it again, then withdraw it; nothing was withdrawn"
+        )
 
 
 def _look_at(

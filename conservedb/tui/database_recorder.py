@@ -12,6 +12,8 @@ from conservedb.tui.recording import NOTHING, Completion, Form, Outcome
 if TYPE_CHECKING:
     import datetime
 
+    from conservedb.exchange.amending import Shown
+
 Answer = TypeVar("Answer")
 
 
@@ -154,13 +156,21 @@ class DatabaseRecorder:
 
         return self._ask(lambda connection, _: places_where(connection, number, words))
 
-    def withdraw(self, about: About, reason: str, *, together: bool = False) -> str:
+    def shown(self, about: About) -> Shown:
+        """See `Desk`."""
+        from conservedb.exchange.amending import shown
+        from conservedb.tui.forms_of_records import subject_of
+
+        name = subject_of(about.kind).name
+        return self._ask(lambda c, _: shown(c, name, about.number, about.record))
+
+    def withdraw(self, about: About, reason: str, version: int, *, together: bool = False) -> str:
         """See `Desk`."""
         from conservedb.tui.taking_back import withdraw_record
 
         engine = self._reading.engine()
         return self._reading.answered(
-            lambda: withdraw_record(engine, about, self.who, reason, together=together)
+            lambda: withdraw_record(engine, about, self.who, reason, version, together=together)
         )
 
     def take_back(self, *, undone: bool) -> str:

@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import Protocol
+from typing import TYPE_CHECKING, Protocol
 
 from conservedb.tui.about import About
 from conservedb.tui.recording import Form, Outcome, Recorder
+
+if TYPE_CHECKING:
+    from conservedb.exchange.amending import Shown
 
 
 class Desk(Recorder, Protocol):
@@ -32,8 +35,11 @@ class Desk(Recorder, Protocol):
     def where(self, number: str, words: str) -> tuple[str, ...]:
         """Marks of the locations that bear all these words."""
 
-    def withdraw(self, about: About, reason: str, *, together: bool = False) -> str:
-        """Withdraw a record; a sentence what went."""
+    def shown(self, about: About) -> Shown:
+        """A record as it is on record now, with its version."""
+
+    def withdraw(self, about: About, reason: str, version: int, *, together: bool = False) -> str:
+        """Withdraw a record that was seen at this version; a sentence what went."""
 
     def take_back(self, *, undone: bool) -> str:
         """Undo my last change, or redo what I undid; a sentence what was done."""

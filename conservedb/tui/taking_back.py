@@ -14,9 +14,15 @@ from conservedb.tui.reading import Engine, Unanswered
 
 
 def withdraw_record(
-    engine: Engine, about: About, who: str, reason: str, *, together: bool = False
+    engine: Engine,
+    about: About,
+    who: str,
+    reason: str,
+    version: int,
+    *,
+    together: bool = False,
 ) -> str:
-    """Withdraw a record; a sentence what went.
+    """Withdraw a record as it stood at a version; a sentence what went.
 
     Raises:
         Unanswered: it cannot go; the sentence says why.
@@ -25,7 +31,9 @@ def withdraw_record(
     try:
         with writing(engine, Author(who, "withdrawn", reason)) as connection:
             record = find_record(connection, subject, about.number, about.record)
-            gone = withdraw(connection, subject.table.name, record, together=together)
+            gone = withdraw(
+                connection, subject.table.name, record, together=together, version=version
+            )
             made = open_number(raw_of(connection))
     except CannotWithdraw as problem:
         raise Unanswered(str(problem).replace(" (--together)", "")) from problem

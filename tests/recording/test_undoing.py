@@ -194,3 +194,23 @@ def _record(engine: Engine, table: str, ref: str) -> int:
     with reading(engine) as connection:
         statement = f"SELECT id FROM {table} WHERE ref = ?"
         return int(connection.exec_driver_sql(statement, (ref,)).scalar_one())
+
+
+def test_what_somebody_changed_a_moment_before_is_not_withdrawn(engine: Engine) -> None:
+    with reading(engine) as connection:
+        seen = shown(connection, "layers", OBJECT, "L2")
+    assert not amend(engine, "layer", OBJECT, "L2", {"role": "barrier"}, IDA, TODAY).faults
+    before = state(engine)
+    record = _record(engine, "layer", "L2")
+    withdrawing = replace(ME, kind="withdrawn", reason="entered twice")
+    with (
+        pytest.raises(CannotWithdraw, match=r"changed since you looked at it \(by Ida Holm"),
+        writing(engine, withdrawing) as connection,
+    ):
+        withdraw(connection, "layer", record, version=seen.version)
+    assert state(engine) == before
+    with reading(engine) as connection:
+        seen = shown(connection, "layers", OBJECT, "L2")
+    with writing(engine, withdrawing) as connection:
+        withdraw(connection, "layer", record, version=seen.version)
+    assert state(engine) != before

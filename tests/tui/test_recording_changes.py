@@ -75,6 +75,7 @@ async def test_withdraw_asks_why_and_says_what_stands_in_the_way(demo: Path) -> 
     async with at_desk(demo) as pilot:
         await typed(pilot, "<delete>")
         assert "Withdraw place J14?" in screen_text(pilot.app)
+        assert "kind joint; component" in screen_text(pilot.app)  # what it says
         await typed(pilot, "twice", "<enter>", "<enter>")
         assert "nothing was withdrawn" in screen_text(pilot.app)
         assert rows(demo, "SELECT count(*) FROM place WHERE mark = 'J14' AND load_kg = 85") == [

@@ -16,6 +16,7 @@ from conservedb.tui.widgets.parts import Parts
 from conservedb.tui.widgets.section import Section
 
 if TYPE_CHECKING:
+    from conservedb.exchange.amending import Shown
     from conservedb.tui.desk import Desk
     from conservedb.tui.screens.desk_form import DeskForm
 
@@ -33,6 +34,7 @@ _OF_HISTORY = {
     "authorisation": "authorisations",
 }
 """Kind of an entry of a history -> the file of its record."""
+_LONGEST = 300
 
 
 class RecordingHere(Ticking):
@@ -91,10 +93,31 @@ class RecordingHere(Ticking):
         about, desk = self._record_here(), self.desk_or_say()
         if about is None or desk is None:
             return
+        self.hold("seen")
+
+        def look() -> Shown:
+            desk.ensure_writable()  # nobody types for nothing
+            return desk.shown(about)
+
+        def go_on(seen: Shown) -> None:
+            self._withdraw_seen(desk, about, seen)
+            self.release("seen")
+
+        def refused(sentence: str) -> None:
+            self.say(sentence)
+            self.release("seen")
+
+        self.ask("seen", look, go_on, refused)
+
+    def _withdraw_seen(self, desk: Desk, about: About, seen: Shown) -> None:
+        """Ask why a record goes, with what it says; only as it is shown is it withdrawn."""
         from conservedb.tui.screens.entry_sheet import EntrySheet
 
         what = f"{about.kind.removesuffix('s').replace('_', ' ')} {about.record}"
-        words = plain("It leaves every answer, and stays whole in the change log for ever.")
+        words = (
+            plain(_as_recorded(seen.cells)),
+            plain("It leaves every answer, and stays whole in the change log for ever."),
+        )
         fields = (
             Field("reason", "why", required=True),
             Field("together", "with what came with it", "choice", "no", ("no", "yes")),
@@ -103,11 +126,10 @@ class RecordingHere(Ticking):
         def go_on(answers: Mapping[str, str] | None) -> None:
             if answers is not None:
                 reason, together = answers["reason"], answers["together"] == "yes"
-                self._do(lambda: desk.withdraw(about, reason, together=together))
+                self._do(lambda: desk.withdraw(about, reason, seen.version, together=together))
 
         foot = "Enter in the last line withdraws it, Esc goes back"
-        sheet = EntrySheet(f"Withdraw {what}?", [([words], fields)], foot)
-        self._if_writable(desk, lambda: self.open_over(sheet, go_on))
+        self.open_over(EntrySheet(f"Withdraw {what}?", [(words, fields)], foot), go_on)
 
     def action_told(self) -> None:
         """All that came with what was saved last."""
@@ -195,20 +217,6 @@ class RecordingHere(Ticking):
     def _open_form(self, kind: str) -> None:
         if self.desk_or_say() is not None:
             self._make(self._about(kind), self._show_form)
-
-    def _if_writable(self, desk: Desk, then: Callable[[], None]) -> None:
-        """Go on where the database may be written to; nobody types for nothing."""
-        self.hold("writable")
-
-        def refused(sentence: str) -> None:
-            self.say(sentence)
-            self.release("writable")
-
-        def go_on(_: None) -> None:
-            then()
-            self.release("writable")
-
-        self.ask("writable", desk.ensure_writable, go_on, refused)
 
     def _make(self, about: About, then: Callable[[Form], None]) -> None:
         """Have a form made; keys wait for it."""
@@ -302,6 +310,17 @@ class RecordingHere(Ticking):
     def read_again(self) -> None:
         """Ask everything again; the cursor stays."""
         raise NotImplementedError
+
+
+def _as_recorded(cells: Mapping[str, str]) -> str:
+    """What a record says, in one line, without what every record has."""
+    said = (
+        f"{header.replace('_', ' ')} {' '.join(cell.split())}"
+        for header, cell in cells.items()
+        if cell.strip() and header not in ("object", "uuid", "entered")
+    )
+    line = "; ".join(said)
+    return line if len(line) <= _LONGEST else line[: _LONGEST - 3] + "..."
 
 
 def _said_briefly(outcome: Outcome, room: int) -> str:
