@@ -7,6 +7,7 @@ from typing import Any
 from sqlalchemy import Connection, Select, select
 
 from conservedb.exchange.checking_plans import check_plans
+from conservedb.exchange.checking_sides import check_sides, tell_odd_units
 from conservedb.exchange.columns import Column, Ref
 from conservedb.exchange.faults import Fault
 from conservedb.exchange.limits import LIMITS
@@ -34,6 +35,8 @@ class Checking:
             self._required(subject, records)
             self._limits(subject, records)
         self._places()
+        check_sides(self._connection, self._taking)
+        tell_odd_units(self._taking)
         for subject, records in self._taking.present():
             if subject.parent:
                 reason = f"this {subject.singular} would contain itself through its parents"

@@ -84,16 +84,15 @@ def next_outward(connection: Connection, number: str, marks: Iterable[str]) -> d
     statement = union_all(
         select(place.c.mark_folded, layer.c.id, layer.c.stack)
         .join_from(place, layer, layer.c.place_id == place.c.id, isouter=True)
-        .where(place.c.object_id == owner.id),
+        .where(place.c.object_id == owner.id, place.c.mark_folded.in_(wanted)),
         select(place.c.mark_folded, layer.c.id, layer.c.stack)
         .join_from(place, layer_candidate, layer_candidate.c.place_id == place.c.id)
         .join(layer, layer.c.id == layer_candidate.c.layer_id)
-        .where(place.c.object_id == owner.id),
+        .where(place.c.object_id == owner.id, place.c.mark_folded.in_(wanted)),
     )
     there: dict[str, list[int | None]] = defaultdict(list)
     for mark, record, stack in connection.execute(statement):
-        if mark in wanted:
-            there[mark] += [] if record is None else [stack]
+        there[mark] += [] if record is None else [stack]
     known = {mark: [one for one in found if one is not None] for mark, found in there.items()}
     return {
         mark: str(max(known[mark]) + 1 if known[mark] else 0)

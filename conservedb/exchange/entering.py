@@ -12,7 +12,7 @@ from collections import Counter
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
-from sqlalchemy import Connection, Engine, select
+from sqlalchemy import Connection, Engine, Integer, cast, func, not_, select
 from sqlalchemy.exc import IntegrityError
 
 from conservedb.exchange.checking import Checking
@@ -56,6 +56,9 @@ PREFIXES = {
 }
 """What a new ref begins with where the records of the object show no habit of their own."""
 _NUMBERED = re.compile(r"(.*?)(\d+)")
+_HABIT = 200
+"""So many of the latest refs show how they are made up."""
+_LAST = chr(0x10FFFF)
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,19 +114,33 @@ class Refs:
     def _habit(self, subject: Subject, owner: int) -> tuple[str, int]:
         """The commonest beginning of numbered refs, and the highest number behind it."""
         key = subject.table.c[subject.key[-1]]
-        statement = select(key)
+        statement = select(key).order_by(subject.table.c.id.desc()).limit(_HABIT)
         if subject.in_object:
             statement = statement.where(subject.table.c.object_id == owner)
-        given = [ref for (ref,) in self.connection.execute(statement)]
-        numbered = [
-            (match[1], int(match[2]))
-            for ref in (*given, *self._once_given(subject, owner))
-            if (match := _NUMBERED.fullmatch(ref)) and len(match[2]) < 10
-        ]
+        recent = [ref for (ref,) in self.connection.execute(statement)]
+        gone = self._once_given(subject, owner)
         # "I2012-3" is a habit of that year, not of the records to come
-        habits = Counter(p for p, _ in numbered if p and not any(map(str.isdigit, p)))
+        habits = Counter(
+            match[1]
+            for ref in (*recent, *gone)
+            if (match := _NUMBERED.fullmatch(ref))
+            and len(match[2]) < 10
+            and match[1]
+            and not any(map(str.isdigit, match[1]))
+        )
         prefix = habits.most_common(1)[0][0] if habits else PREFIXES.get(subject.name, "N")
-        return prefix, max((n for begun, n in numbered if begun == prefix), default=0)
+        rest = func.substr(key, len(prefix) + 1)
+        last = select(func.max(cast(rest, Integer))).where(
+            key >= prefix,
+            key < prefix + _LAST,
+            func.length(rest).between(1, 9),
+            not_(rest.op("GLOB")("*[^0-9]*")),
+        )
+        if subject.in_object:
+            last = last.where(subject.table.c.object_id == owner)
+        withdrawn = [match for ref in gone if (match := _NUMBERED.fullmatch(ref))]
+        numbers = [int(m[2]) for m in withdrawn if m[1] == prefix and len(m[2]) < 10]
+        return prefix, max(self.connection.execute(last).scalar() or 0, *numbers, 0)
 
     def _once_given(self, subject: Subject, owner: int) -> list[str]:
         """Refs of records that were withdrawn or taken back; they are not given again."""

@@ -45,9 +45,21 @@ class ListColumn:
     def parse(self, cell: str, keys: Keys) -> list[Values]:
         """One tuple of link fields per item; the same item twice counts once."""
         items = list(dict.fromkeys(self.parse_one(item, keys) for item in cells.split_list(cell)))
+        if cell.strip() and not items:
+            raise CellProblem("names nothing", "name at least one, or leave it blank")
         if self.most and len(items) > self.most:
             raise CellProblem(f"names {len(items)} of them", f"name no more than {self.most}")
         return items
+
+    def problems(self, cell: str, keys: Keys) -> list[CellProblem]:
+        """What is wrong with each of its items, so that none has to be found out after another."""
+        found = []
+        for item in cells.split_list(cell):
+            try:
+                self.parse_one(item, keys)
+            except CellProblem as problem:
+                found.append(problem)
+        return found
 
     def parse_one(self, item: str, keys: Keys) -> Values:
         """One item; a fault names it and not the whole cell."""

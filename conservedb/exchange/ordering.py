@@ -15,8 +15,11 @@ from conservedb.exchange.taking import Taking
 from conservedb.knowledge.layers import Interval, LayerBounds
 from conservedb.recording.bounds import Chronology, Contradiction
 from conservedb.recording.facts import FIELDS, Facts, Row
+from conservedb.recording.settling import A_FEW
 
 _TABLES = {subject.table.name: subject for subject in SUBJECTS}
+_BEHIND_LAYERS = ("objects", "components", "places", "sources", "interventions")
+"""Files on whose records the bounds of known layers rest."""
 _ON_A_DAY = ("joint_events", "observations", "readings", "samples")
 """Files of what befell, or was found on, a part or place on a day."""
 _MEND = "mend whichever date is wrong"
@@ -64,7 +67,7 @@ class Ordering:
 
     def _facts(self, hanging_too: bool) -> Facts:
         facts = Facts()
-        facts.load(self._connection, self._objects_in_database())
+        facts.load(self._connection, self._objects_in_database(), self._layers_concerned())
         for table, fields in FIELDS.items():
             subject = _TABLES[table]
             take = itemgetter(*(subject.position[name] for name in fields))
@@ -82,6 +85,31 @@ class Ordering:
                 if places:
                     facts.candidates[record.id] = tuple(place for (place,) in places)
         return facts
+
+    def _layers_concerned(self) -> set[int] | None:
+        """The known layers whose bounds may move; None for all, or very many.
+
+        What is newly recorded moves no layer but those that it is about: nothing known points
+        at it.
+        """
+        for name in _BEHIND_LAYERS:
+            known = self._taking.records.get(name, {}).values()
+            if any(record.changed and not record.new for record in known):
+                return None
+        found: set[int | None] = {
+            r.id for r in self._taking.records.get("layers", {}).values() if not r.new
+        }
+        for name in ("removals", "sightings"):
+            subject = BY_NAME[name]
+            position, was = subject.position["layer_id"], subject.table.c.layer_id
+            for record in self._taking.records.get(name, {}).values():
+                found.add(record.values[position])
+                if not record.new:
+                    statement = select(was).where(subject.table.c.id == record.id)
+                    found.add(self._connection.execute(statement).scalar())
+            if len(found) > A_FEW:
+                return None
+        return {layer for layer in found if layer is not None}
 
     def _objects_in_database(self) -> set[int]:
         new = {r.id for r in self._taking.records.get("objects", {}).values() if r.new}

@@ -132,7 +132,8 @@ class Taking(TakingKeys):
             try:
                 items = column.parse(cell, self.keys)
             except CellProblem as problem:
-                self.fault(table, record.row, column.name, problem.value or cell, problem)
+                for one in column.problems(cell, self.keys) or [problem]:
+                    self.fault(table, record.row, column.name, one.value or cell, one)
                 record.bad = True
                 continue
             if kept is not None and not self._new_list(table, record, column, cell, items):

@@ -13,6 +13,7 @@ from typing import Any, NamedTuple
 from sqlalchemy import Connection, Select, Table, literal, select
 
 from conservedb.knowledge.layers import PRESENT, REDUCED, STATE_NAMES
+from conservedb.knowledge.quantities import UNITS
 from conservedb.questions.naming import find_object
 from conservedb.questions.states import mask_at
 from conservedb.records.authorisations import authorisation
@@ -21,6 +22,7 @@ from conservedb.records.behaviour import trade_name
 from conservedb.records.layers import layer, layer_candidate, removal
 from conservedb.records.materials import material, material_alias, material_class, material_part
 from conservedb.records.objects import component, object_
+from conservedb.records.observations import reading
 from conservedb.records.people import person, person_alias
 from conservedb.records.places import place
 from conservedb.records.plans import plan, planned_step
@@ -275,6 +277,8 @@ def _words(connection: Connection, name: str, owner: int) -> list[_Candidate]:
         select(term.c.term, term.c.definition).where(term.c.list == name).order_by(term.c.term)
     )
     found = {row[0]: _candidate(row[0], row[1]) for row in rows}
+    for word, about in _OFFERED.get(name, {}).items():
+        found.setdefault(word, _candidate(word, about))
     for table, field in _WRITTEN.get(name, ()):
         statement = select(table.c[field]).where(table.c[field].is_not(None)).distinct()
         if "object_id" in table.c:
@@ -284,6 +288,15 @@ def _words(connection: Connection, name: str, owner: int) -> list[_Candidate]:
     return list(found.values())
 
 
+_OFFERED: dict[str, dict[str, str]] = {
+    "quantity": {quantity: units[0] for quantity, units in UNITS.items()},
+    "unit": {
+        unit: ", ".join(quantity for quantity in UNITS if unit in UNITS[quantity])
+        for units in UNITS.values()
+        for unit in units
+    },
+}
+"""Words that are offered whatever is on record, with what they are about."""
 _WRITTEN: dict[str, tuple[tuple[Table, str], ...]] = {
     "technique": ((intervention, "technique"), (planned_step, "technique")),
     "carrier": ((layer, "carrier"), (batch, "carrier")),
@@ -291,5 +304,8 @@ _WRITTEN: dict[str, tuple[tuple[Table, str], ...]] = {
     "treated_from": ((layer, "treated_from"),),
     "component kind": ((component, "kind"),),
     "object kind": ((object_, "kind"),),
+    "quantity": ((reading, "quantity"),),
+    "unit": ((reading, "unit"),),
+    "instrument": ((reading, "instrument"),),
 }
 """Fields of free words whose former words are offered again."""

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterator, Mapping, Sequence
-from typing import NamedTuple
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
+from typing import Any, NamedTuple
 
-from sqlalchemy import Connection, bindparam, select
+from sqlalchemy import BindParameter, Connection, bindparam, select
 
 from conservedb.dates import NEVER, OPEN_START, UNKNOWN_END, iso
 from conservedb.knowledge.dating import day_entered, happened, made_from, recorded_by
@@ -240,21 +240,30 @@ def _by_layer(rows: dict[int, Row]) -> dict[int, list[tuple[int, Row]]]:
     return grouped
 
 
-_STORED = select(layer.c.id, *(layer.c[name] for name in BOUNDS)).where(
-    layer.c.object_id == bindparam("object")
-)
-_STORED_SIDES = select(
-    layer_side.c.layer_id, layer_side.c.side, *(layer_side.c[name] for name in BOUNDS)
-).where(
-    layer_side.c.layer_id.in_(select(layer.c.id).where(layer.c.object_id == bindparam("object")))
-)
+_OWN = select(layer.c.id, *(layer.c[name] for name in BOUNDS))
+_SIDES = select(layer_side.c.layer_id, layer_side.c.side, *(layer_side.c[n] for n in BOUNDS))
+_OF_OBJECT = select(layer.c.id).where(layer.c.object_id == bindparam("object"))
+_SOME: BindParameter[int] = bindparam("layers", expanding=True)
 
 
 def stored_bounds(connection: Connection, object_id: int) -> dict[int, LayerBounds]:
     """The bounds that the database holds for the layers of an object."""
     values = {"object": object_id}
-    stored = {r[0]: LayerBounds(Bounds(*r[1:]), {}) for r in connection.execute(_STORED, values)}
-    for layer_id, side, *numbers in connection.execute(_STORED_SIDES, values):
+    own = connection.execute(_OWN.where(layer.c.object_id == bindparam("object")), values)
+    sides = connection.execute(_SIDES.where(layer_side.c.layer_id.in_(_OF_OBJECT)), values)
+    return _stored(own, sides)
+
+
+def stored_bounds_of(connection: Connection, layers: Collection[int]) -> dict[int, LayerBounds]:
+    """The same for these layers; none for those that are not there yet."""
+    values = {"layers": list(layers)}
+    own = connection.execute(_OWN.where(layer.c.id.in_(_SOME)), values)
+    return _stored(own, connection.execute(_SIDES.where(layer_side.c.layer_id.in_(_SOME)), values))
+
+
+def _stored(own: Iterable[Any], sides: Iterable[Any]) -> dict[int, LayerBounds]:
+    stored = {row[0]: LayerBounds(Bounds(*row[1:]), {}) for row in own}
+    for layer_id, side, *numbers in sides:
         stored[layer_id].sides[side] = Bounds(*numbers)
     return stored
 

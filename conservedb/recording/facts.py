@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable
 from typing import Any
 
-from sqlalchemy import Connection, Select, bindparam, select
+from sqlalchemy import BindParameter, Connection, Select, bindparam, select, union
 
 from conservedb.records import layers, objects, places, sources, treatments
 
@@ -81,23 +81,50 @@ _TABLES = {
 }
 
 
+OF_LAYERS = ("layer", "removal", "sighting", "intervention")
+"""Tables of which only what bears on some layers can be loaded; the others are short."""
+
+
+def _columns(name: str) -> Select[Any]:
+    table = _TABLES[name]
+    return select(table.c.id, *(table.c[field] for field in FIELDS[name]))
+
+
 def _statement(name: str) -> Select[Any]:
     table = _TABLES[name]
-    columns = [table.c[field] for field in FIELDS[name]]
     owner = table.c.id if name == "object" else table.c.object_id
-    return select(table.c.id, *columns).where(owner == bindparam("object"))
+    return _columns(name).where(owner == bindparam("object"))
+
+
+def _bearing(name: str) -> Select[Any]:
+    """Rows that bear on some layers: themselves, what befell them, and the deeds behind both."""
+    table = _TABLES[name]
+    ids: BindParameter[int] = bindparam("layers", expanding=True)
+    if name == "layer":
+        return _columns(name).where(table.c.id.in_(ids))
+    if name != "intervention":
+        return _columns(name).where(table.c.layer_id.in_(ids))
+    layer, removal = layers.layer, layers.removal
+    deeds = union(
+        select(layer.c.intervention_id).where(layer.c.id.in_(ids)),
+        select(removal.c.intervention_id).where(removal.c.layer_id.in_(ids)),
+    )
+    return _columns(name).where(table.c.id.in_(deeds))
 
 
 _OF_OBJECT = {name: _statement(name) for name in FIELDS if name != "source"}
+_OF_LAYERS = {name: _bearing(name) for name in OF_LAYERS}
 _SOURCES = select(sources.source.c.id, sources.source.c.date_latest)
-_CANDIDATES = (
-    select(layers.layer_candidate.c.layer_id, layers.layer_candidate.c.place_id)
-    .where(
-        layers.layer_candidate.c.layer_id.in_(
-            select(layers.layer.c.id).where(layers.layer.c.object_id == bindparam("object"))
-        )
+_PLACES_OF = select(layers.layer_candidate.c.layer_id, layers.layer_candidate.c.place_id).order_by(
+    layers.layer_candidate.c.layer_id, layers.layer_candidate.c.position
+)
+_CANDIDATES = _PLACES_OF.where(
+    layers.layer_candidate.c.layer_id.in_(
+        select(layers.layer.c.id).where(layers.layer.c.object_id == bindparam("object"))
     )
-    .order_by(layers.layer_candidate.c.layer_id, layers.layer_candidate.c.position)
+)
+_CANDIDATES_OF = _PLACES_OF.where(
+    layers.layer_candidate.c.layer_id.in_(bindparam("layers", expanding=True))
 )
 
 
@@ -108,14 +135,36 @@ class Facts:
         self.rows: dict[str, dict[int, Row]] = {name: {} for name in FIELDS}
         self.candidates: dict[int, tuple[int, ...]] = {}
 
-    def load(self, connection: Connection, object_ids: Iterable[int]) -> None:
-        """Add what the database holds about these objects, and every source."""
+    def load(
+        self,
+        connection: Connection,
+        object_ids: Iterable[int],
+        only: Collection[int] | None = None,
+    ) -> None:
+        """Add what the database holds about these objects, and every source.
+
+        Args:
+            only: of the layers, and of what befell layers, only what bears on these.
+        """
         self.rows["source"] = {row[0]: (row[1],) for row in connection.execute(_SOURCES)}
         for object_id in object_ids:
             values = {"object": object_id}
             for name, statement in _OF_OBJECT.items():
-                kept = self.rows[name]
-                for row in connection.execute(statement, values):
-                    kept[row[0]] = tuple(row[1:])
-            for layer_id, place_id in connection.execute(_CANDIDATES, values):
-                self.candidates[layer_id] = (*self.candidates.get(layer_id, ()), place_id)
+                if only is None or name not in OF_LAYERS:
+                    self._keep(name, connection.execute(statement, values))
+            if only is None:
+                self._keep_candidates(connection.execute(_CANDIDATES, values))
+        if only:
+            some = {"layers": list(only)}
+            for name, statement in _OF_LAYERS.items():
+                self._keep(name, connection.execute(statement, some))
+            self._keep_candidates(connection.execute(_CANDIDATES_OF, some))
+
+    def _keep(self, name: str, rows: Iterable[Any]) -> None:
+        kept = self.rows[name]
+        for row in rows:
+            kept[row[0]] = tuple(row[1:])
+
+    def _keep_candidates(self, rows: Iterable[Any]) -> None:
+        for layer_id, place_id in rows:
+            self.candidates[layer_id] = (*self.candidates.get(layer_id, ()), place_id)

@@ -8,9 +8,12 @@ from typing import Any
 from sqlalchemy import Connection
 
 from conservedb.knowledge.layers import LayerBounds
-from conservedb.recording.bounds import Chronology, Contradiction, stored_bounds
+from conservedb.recording.bounds import Chronology, Contradiction, stored_bounds, stored_bounds_of
 from conservedb.recording.facts import Facts
 from conservedb.records.layers import BOUNDS
+
+A_FEW = 500
+"""So many layers are read one by one; of more, whole objects."""
 
 
 class Impossible(Exception):
@@ -27,8 +30,11 @@ def settle(
         objects: the objects whose layers the database may hold with older bounds.
     """
     stored: dict[int, LayerBounds] = {}
-    for object_id in objects:
-        stored |= stored_bounds(connection, object_id)
+    if len(bounds) <= A_FEW:
+        stored = stored_bounds_of(connection, bounds)
+    else:
+        for object_id in objects:
+            stored |= stored_bounds(connection, object_id)
     moved, gone, new = [], [], []
     for layer_id, now in bounds.items():
         was = stored.get(layer_id)

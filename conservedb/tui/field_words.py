@@ -145,6 +145,9 @@ WORD_LISTS = {
     ("layers", "treated_from"): "treated_from",
     ("components", "kind"): "component kind",
     ("objects", "kind"): "object kind",
+    ("readings", "quantity"): "quantity",
+    ("readings", "unit"): "unit",
+    ("readings", "instrument"): "instrument",
 }
 """Free words that are offered from a list or from what was written before."""
 

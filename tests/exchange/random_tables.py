@@ -5,6 +5,7 @@ from __future__ import annotations
 import csv
 from pathlib import Path
 
+from conservedb.exchange.cells import escape, split_list
 from conservedb.exchange.subjects import BY_NAME
 from conservedb.records.layers import COVERAGES, DRY, IDENTIFIED, LAYER_ORIGINS, SIGNIFICANCE
 from conservedb.records.objects import COMPONENT_ORIGINS, KNOWN_FROM
@@ -61,7 +62,9 @@ class RandomTables(RandomWork):
         self._authorised(number, plan, step, deeds[0])
         for joint in joints:
             self._joint_event(number, joint, deeds)
-        layers = [self._layer(number, places, deeds) for _ in range(self.chance.randint(1, 8))]
+        layers = [
+            self._layer(number, places, joints, deeds) for _ in range(self.chance.randint(1, 8))
+        ]
         self._test(number, self.chance.choice(layers), self.chance.choice(["", *deeds]))
         self._accept(number, parts[0], places[0], layers[0])
         removals = [
@@ -161,12 +164,14 @@ class RandomTables(RandomWork):
             where=self._text(),
         )
 
-    def _layer(self, number: str, places: list[str], deeds: list[str]) -> str:
-        ref = self._key()
+    def _layer(self, number: str, places: list[str], joints: list[str], deeds: list[str]) -> str:
+        ref, at = self._key(), self._some(places, 2)
+        sided = any(escape(joint) in split_list(at) for joint in joints)
+        sides = ("A", "B") if sided else ()  # only a joint has two
         self._add(
             "layers",
             object=number,
-            place=self._some(places, 2),
+            place=at,
             ref=ref,
             intervention=self._one(tuple(deeds)),
             date=self._date(),
@@ -174,7 +179,7 @@ class RandomTables(RandomWork):
             material=self._material(),
             role=self._text(),
             stack=self.chance.choice(("", "-2", "0", "7")),
-            side=self._one(("A", "B")),
+            side=self._one(sides),
             coverage=self._one(COVERAGES),
             dry=self._one(DRY),
             identified=self._one(IDENTIFIED),
@@ -192,7 +197,7 @@ class RandomTables(RandomWork):
                 layer=ref,
                 date=self.chance.choice(LATER),
                 extent=self.chance.choice(("all", "part", "attempted")),
-                side=self.chance.choice(("", "", "A", "B")),
+                side=self._one(sides),
                 cause=self._text(),
                 **self._kept(),
             )

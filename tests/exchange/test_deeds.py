@@ -261,3 +261,63 @@ def test_any_text_in_any_field_is_kept_or_refused_with_a_sentence(
         assert done["technique"] == done["note"] == text or not text.strip()
         assert list(verify(raw_of(connection))) == []
     assert sentences(engine, replace(step, places=(f"Q{text}",)))
+
+
+# -- what is refused, and what is only told -----------------------------------------------------
+
+
+def test_every_unknown_mark_is_named(engine: Engine) -> None:
+    step = Step(OBJECT, "clean", date="2026-10-30", places=("J01", "J91", "J92"), agent="acetone")
+    faults = record(engine, step).faults
+    assert {fault.value for fault in faults if fault.column == "places"} == {"J91", "J92"}
+
+
+@pytest.mark.parametrize("cell", [";", " ;; ", ";;"])
+def test_a_list_of_nothing_is_refused(engine: Engine, cell: str) -> None:
+    given = entries(interventions=[{"ref": "I9", "kind": "clean", "places": cell}])
+    (fault,) = enter(engine, lambda _: given, ME, TODAY).faults
+    assert (fault.column, fault.reason) == ("places", "names nothing")
+
+
+@pytest.mark.parametrize(
+    ("rows", "refused"),
+    [
+        ({"layers": [{"ref": "L9", "place": "S1", "side": "A"}]}, True),
+        ({"layers": [{"ref": "L9", "place": "J01", "side": "A"}]}, False),
+        ({"layers": [{"ref": "L9", "place": "S1; J01", "side": "A"}]}, False),
+        ({"layers": [{"ref": "L9", "place": "S1"}]}, False),
+        (
+            {
+                "layers": [{"ref": "L9", "place": "S1"}],
+                "sightings": [{"layer": "L9", "date": "2020", "result": "seen", "side": "B"}],
+            },
+            True,
+        ),
+    ],
+)
+def test_only_a_joint_has_sides(
+    engine: Engine, rows: dict[str, list[dict[str, str]]], refused: bool
+) -> None:
+    faults = enter(engine, lambda _: entries(**rows), ME, TODAY).faults
+    assert bool(faults) is refused
+    assert all("side of a surface" in fault.reason for fault in faults)
+
+
+@pytest.mark.parametrize(
+    ("quantity", "unit", "odd"),
+    [
+        ("crack width", "mm", False),
+        ("Crack  Width", "g", True),
+        ("conductivity", "\u03bcS/cm", False),
+        ("conductivity", "\u00b5S / cm", False),
+        ("conductivity", "mm", True),
+        ("loudness", "dB", False),
+    ],
+)
+def test_a_unit_that_does_not_go_with_the_quantity_is_told(
+    engine: Engine, quantity: str, unit: str, odd: bool
+) -> None:
+    row = {"place": "J01", "quantity": quantity, "value": "0.4", "unit": unit}
+    written = enter(engine, lambda _: entries(readings=[row]), ME, TODAY)
+    assert written.set_number is not None
+    assert bool([one for one in written.notices if "is no unit in which" in one.reason]) is odd
