@@ -88,11 +88,16 @@ def _prepared(path: Path, mode: str) -> sqlite3.Connection:
     return raw
 
 
-def make_engine(path: Path) -> Engine:
-    """An SQLAlchemy engine on the file; every connection is opened by `connect_sqlite`."""
+def make_engine(path: Path, first: sqlite3.Connection | None = None) -> Engine:
+    """An SQLAlchemy engine on the file; every connection is opened by `connect_sqlite`.
+
+    Args:
+        first: one that is open already, to be the first of the engine, which closes it.
+    """
+    opened = [] if first is None else [first]
     engine = create_engine(
         "sqlite://",
-        creator=lambda: connect_sqlite(path),
+        creator=lambda: opened.pop() if opened else connect_sqlite(path),
         poolclass=QueuePool,  # reading the schema takes longer than most questions do
         pool_size=2,
         max_overflow=-1,
@@ -105,6 +110,8 @@ def make_engine(path: Path) -> Engine:
         else:
             connection.exec_driver_sql("BEGIN")
 
+    if first is not None:
+        engine.connect().close()
     return engine
 
 

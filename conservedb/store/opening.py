@@ -44,7 +44,20 @@ def open_database(path: Path, *, mend: bool = True) -> tuple[Engine, Upgraded | 
         raise DatabaseProblem(
             f"there is no database at {path}; make one with: conservedb new {path}"
         )
-    revision, fingerprint, present, edition = _identify(path)
+    if path.stat().st_size == 0:
+        raise DatabaseProblem(
+            f"{path} is not a conservedb database but an empty file; remove it, or name another"
+        )
+    raw = connect_sqlite(path)
+    try:
+        revision, fingerprint, present, edition = _identify(path, raw)
+        as_it_is = revision == HEAD and fingerprint == present == FINGERPRINT
+        if as_it_is and edition is not None and edition >= EDITION:
+            return make_engine(path, raw), None  # reading the schema once is enough
+    except BaseException:
+        raw.close()
+        raise
+    raw.close()
     if revision not in REVISIONS:
         raise DatabaseProblem(
             f"{path} was written by a newer conservedb (schema {revision}, this program knows"
@@ -100,17 +113,12 @@ def _file_system(path: Path) -> str:
     return kind
 
 
-def _identify(path: Path) -> tuple[str, int, int, str | None]:
+def _identify(path: Path, raw: sqlite3.Connection) -> tuple[str, int, int, str | None]:
     """Schema revision, fingerprint of derived objects as noted and as present, and edition."""
-    if path.stat().st_size == 0:
-        raise DatabaseProblem(
-            f"{path} is not a conservedb database but an empty file; remove it, or name another"
-        )
     stranger = DatabaseProblem(
         f"{path} is not a conservedb database; nothing was changed; take its rows in as CSV"
         " tables with: conservedb import FOLDER"
     )
-    raw = connect_sqlite(path)
     try:
         if raw.execute("PRAGMA application_id").fetchone()[0] != APPLICATION_ID:
             raise stranger
@@ -126,8 +134,6 @@ def _identify(path: Path) -> tuple[str, int, int, str | None]:
         raise DatabaseProblem(
             f"{path} is not a readable database ({problem}); restore it from a copy"
         ) from problem
-    finally:
-        raw.close()
     if revision is None:
         raise stranger
     return revision[0], fingerprint, present, edition[0] if edition else None

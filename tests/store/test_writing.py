@@ -126,6 +126,7 @@ def test_a_connection_that_only_reads_writes_nothing(opened: Opened) -> None:
 
 def test_a_full_disk_is_told_and_nothing_is_half_written(opened: Opened) -> None:
     engine, _ = opened
+    engine.dispose()  # the connection that is open already has no such limit
 
     @event.listens_for(engine, "connect")
     def _full(raw: sqlite3.Connection, _: object) -> None:
