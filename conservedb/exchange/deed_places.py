@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 from collections import defaultdict
 from collections.abc import Iterable
 
@@ -101,25 +102,48 @@ def next_outward(connection: Connection, number: str, marks: Iterable[str]) -> d
     }
 
 
-def only_place_of(connection: Connection, number: str, mark: str, kind: str) -> str:
-    """The mark of the one place of a kind that a component bears.
+def place_borne(
+    connection: Connection, number: str, components: Iterable[str], kind: str
+) -> dict[str, str]:
+    """The mark of the one place of a kind that each component bears; "" where it has none.
 
     Raises:
-        Refused: it has none or several; the sentence names the component.
+        Refused: some bear several, or are not on record; each is named.
     """
-    found = [
-        row.mark
-        for row in _rows(connection, number)
-        if row.kind == kind and row.part is not None and fold(row.part) == fold(mark)
-    ]
-    if len(found) == 1:
-        return str(found[0])
-    several = ", ".join(found)
-    reason = (
-        f"has several places of kind {kind}: {several}" if found else f"has no {kind} on record"
+    borne: dict[str, list[str]] = defaultdict(list)
+    for row in _rows(connection, number):
+        if row.kind == kind and row.part is not None:
+            borne[fold(row.part)].append(str(row.mark))
+    owner = find_object(connection, number)
+    known = select(component.c.mark_folded).where(component.c.object_id == owner.id)
+    there = set(connection.execute(known).scalars())
+    found, faults = {}, []
+    for mark in components:
+        places = borne.get(fold(mark), [])
+        reason, remedy = "", ""
+        if fold(mark) not in there:
+            reason, remedy = "is no component on record", "write it otherwise, or add it first"
+        elif len(places) > 1:
+            reason = f"has several places of kind {kind}: {', '.join(places)}"
+            remedy = "name the place"
+        if reason:
+            faults.append(Fault("interventions.csv", 1, "components", mark, reason, remedy))
+        found[mark] = next(iter(places), "")
+    if faults:
+        raise Refused(faults)
+    return found
+
+
+def free_mark(connection: Connection, number: str, wanted: str) -> str:
+    """That mark, or the same with a number where it stands for something else already."""
+    owner = find_object(connection, number)
+    taken = union_all(
+        select(place.c.mark_folded).where(place.c.object_id == owner.id),
+        select(component.c.mark_folded).where(component.c.object_id == owner.id),
     )
-    remedy = "name the place" if found else f"add it as a place of kind {kind}, or name a place"
-    raise Refused([Fault("interventions.csv", 1, "components", mark, reason, remedy)])
+    known = set(connection.execute(taken).scalars())
+    further = (f"{wanted} {count}" for count in itertools.count(2))
+    return next(one for one in itertools.chain([wanted], further) if fold(one) not in known)
 
 
 def places_of_layers(connection: Connection, number: str, refs: Iterable[str]) -> tuple[str, ...]:

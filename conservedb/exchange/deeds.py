@@ -13,7 +13,7 @@ from dataclasses import dataclass, replace
 from sqlalchemy import select
 
 from conservedb.exchange.cells import escape, join_role, split_list, split_role
-from conservedb.exchange.deed_places import next_outward, only_place_of, places_of_layers
+from conservedb.exchange.deed_places import free_mark, next_outward, place_borne, places_of_layers
 from conservedb.exchange.entering import Entry, Refs, Refused
 from conservedb.exchange.faults import Fault
 from conservedb.exchange.reading_cells import cells_of
@@ -171,7 +171,9 @@ def compose_step(refs: Refs, step: Step, who: str, today: datetime.date) -> list
         Refused: a material is laid, and there is no place for it.
     """
     step = _from_batch(refs, step)
-    places = _once(step.places) or _places_for(refs, step)
+    places, added = _once(step.places), list[Entry]()
+    if not places:
+        places, added = _places_for(refs, step)
     components = _once(step.components)
     over = len(places) or len(components)
     many = str(over) if over > 1 else ""
@@ -180,6 +182,7 @@ def compose_step(refs: Refs, step: Step, who: str, today: datetime.date) -> list
         entries.append(_agent(refs, step, intervention, places))
     if step.lays:
         outward = next_outward(refs.connection, step.object, places)
+        outward |= dict.fromkeys((fold(one.cells["mark"]) for one in added), "0")
         doers = {fold(split_role(item)[0]) for item in split_list(step.people)}
         laid = {name: getattr(step, name) for name in LAID}
         laid["role"] = step.role or ROLES.get(step.kind, "")
@@ -195,7 +198,7 @@ def compose_step(refs: Refs, step: Step, who: str, today: datetime.date) -> list
                 "recorded_over": many,
             }
             entries.append(Entry("layers", {"object": step.object} | laid | own))
-    return entries
+    return [*added, *entries]
 
 
 def compose_removing(refs: Refs, removing: Removing, who: str, today: datetime.date) -> list[Entry]:
@@ -293,17 +296,28 @@ def _from_batch(refs: Refs, step: Step) -> Step:
     return replace(step, material=material, concentration=concentration, carrier=carrier)
 
 
-def _places_for(refs: Refs, step: Step) -> tuple[str, ...]:
-    """Where a material is laid if only components are named."""
+def _places_for(refs: Refs, step: Step) -> tuple[tuple[str, ...], list[Entry]]:
+    """Where a material is laid if only components are named, and the places added for that.
+
+    It is consolidated into the body of each, else laid on its surface; a component that has no
+    such place on record gets one.
+    """
     if not step.lays:
-        return ()
+        return (), []
     components = _once(step.components)
     if not components:
         reason = "names no place for the material that is laid"
         fault = Fault("interventions.csv", 1, "places", "", reason, "name each place it went to")
         raise Refused([fault])
     kind = "body" if step.kind == "consolidate" else "surface"
-    return tuple(only_place_of(refs.connection, step.object, mark, kind) for mark in components)
+    added, places = [], []
+    for component, place in place_borne(refs.connection, step.object, components, kind).items():
+        mark = place or free_mark(refs.connection, step.object, f"{component} {kind}")
+        if not place:
+            cells = {"mark": mark, "kind": kind, "component": component}
+            added.append(Entry("places", {"object": step.object} | cells))
+        places.append(mark)
+    return tuple(places), added
 
 
 def _once(marks: tuple[str, ...]) -> tuple[str, ...]:

@@ -117,7 +117,7 @@ def enter_judged(
             judging = Judging(connection, number, author, today, overrides)
             judging.look_before(entries)
             written = put(connection, entries, today)
-            notices = [*judging.judge(), *told(written.notices, entries)]
+            notices = [*_added(entries), *judging.judge(), *told(written.notices, entries)]
             would = JudgedWritten(written, (), tuple(notices), (), tuple(entries))
             if trial:
                 raise _Trial(would)
@@ -299,6 +299,14 @@ class Judging:
             )
             for place in finding.places
         ]
+
+
+def _added(entries: Sequence[Entry]) -> list[str]:
+    """The places that a step over components brought with it."""
+    if not any(one.subject == "interventions" for one in entries):
+        return []
+    places = (one.cells for one in entries if one.subject == "places")
+    return [f"{one['mark']}: added as the {one['kind']} of {one['component']}" for one in places]
 
 
 def _steps_of(entries: Iterable[Entry]) -> tuple[str, ...]:

@@ -108,8 +108,28 @@ def test_components_are_consolidated_at_the_one_body_of_each(engine: Engine) -> 
     with reading(engine) as connection:
         assert cells(connection, "layers", "L4")["place"] == "M2"
         assert cells(connection, "interventions", "I2")["recorded_over"] == "2"
-    written = record(engine, replace(STEP, components=("B01", "B03")))
-    assert [fault.value for fault in written.faults] == ["B03"]
+    places = count(engine, "place")
+    written = record(engine, replace(STEP, components=("B01", "B88", "B03", "B99")))
+    assert [fault.value for fault in written.faults] == ["B88", "B99"]  # before anything is kept
+    assert count(engine, "place") == places
+
+
+def test_a_component_without_a_body_on_record_gets_one(engine: Engine) -> None:
+    """Twelve components, of which two bear a body on record: each has a layer of its own."""
+    taken = entries(places=[{"mark": "B03 body", "kind": "body", "component": "B04"}])
+    assert not enter(engine, lambda _: taken, ME, TODAY).faults
+    twelve = tuple(f"B{number:02}" for number in range(1, 13))
+    before = count(engine, "layer")
+    assert not record(engine, replace(STEP, components=twelve)).faults
+    assert count(engine, "layer") == before + 12
+    with reading(engine) as connection:
+        assert cells(connection, "places", "B03 body 2")["component"] == "B03"
+        assert cells(connection, "places", "B05 body")["kind"] == "body"
+        stacks = raw_of(connection).execute(
+            "SELECT l.stack FROM layer l JOIN place p ON p.id = l.place_id WHERE p.mark = ?",
+            ("B05 body",),
+        )
+        assert stacks.fetchall() == [(0,)]
 
 
 def test_a_material_without_a_place_is_refused(engine: Engine) -> None:
