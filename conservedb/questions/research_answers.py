@@ -1,0 +1,77 @@
+"""What a researcher's question answers with: counts, and rows a page at a time."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import NamedTuple
+
+from conservedb.knowledge.research import Research
+from conservedb.questions.basics import When
+
+CERTAIN, POSSIBLE, UNIDENTIFIED = "certain", "possible", "unidentified"
+SURENESS = (CERTAIN, POSSIBLE, UNIDENTIFIED)
+"""How far a row is an answer. Unidentified: it is one only if its matter, of which neither
+material nor class is on record, is of the kind asked for."""
+COLUMNS = (
+    *("sureness", "object", "title", "place", "what", "ref", "material", "role", "kind"),
+    *("people", "date", "state"),
+)
+"""The columns of a row, in their order; by each of them the rows can be sorted."""
+
+
+class ResearchRow(NamedTuple):
+    """One row; what does not belong to the kind of row asked for is "".
+
+    Attributes:
+        what: "layer" or "agent"; "" for other rows than layers.
+        ref: of the layer or agent, or of the intervention; "" for rows of places and objects.
+        date: when it was done, in the words found; of a place or object the first of its answers.
+        earliest, latest: the days that this may mean.
+        layers: how many layers and uses of agents answer at this row; 1 for rows of layers.
+    """
+
+    sureness: str
+    object: str
+    title: str
+    place: str
+    what: str
+    ref: str
+    intervention: str
+    material: str
+    role: str
+    kind: str
+    people: str
+    date: When
+    state: str
+    layers: int
+
+
+@dataclass(frozen=True, slots=True)
+class Counts:
+    """How many rows answer, apart by how far they do."""
+
+    certain: int
+    possible: int
+    unidentified: int
+
+    @property
+    def total(self) -> int:
+        """All rows of the answer."""
+        return self.certain + self.possible + self.unidentified
+
+    @property
+    def sentence(self) -> str:
+        """ "214 certainly, 37 possibly, 12 unidentified"."""
+        return (
+            f"{self.certain:,} certainly, {self.possible:,} possibly,"
+            f" {self.unidentified:,} unidentified"
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class Page:
+    """Some rows of an answer, in an order."""
+
+    research: Research
+    rows: tuple[ResearchRow, ...]
+    start: int
