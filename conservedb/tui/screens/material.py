@@ -104,7 +104,7 @@ class MaterialScreen(Asking[None]):
             (plain(answer.name, STRONG), day_sign(answer.on, is_today=is_today)),
             (below, plain(_count(answer), QUIET)),
         )
-        self.query_one(Values).show_material(answer)
+        self.query_one(Values).show_answer(answer)
         self.query_one(Decades).show_where(answer.where)
         self.query_one("#places", Lines).show_items(place_items(answer))
         places = answer.where.places

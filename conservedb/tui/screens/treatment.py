@@ -91,7 +91,7 @@ class TreatmentScreen(Asking[None]):
         aside = plain(answer.status, QUIET if answer.closed else UNSURE)
         state = plain(answer.state, QUIET)
         self.query_one(Title).show((name, joined((led, aside), ", ")), (joined(what, " "), state))
-        self.query_one(Treated).show_treatment(answer)
+        self.query_one(Treated).show_answer(answer)
         self._show_entry()
 
     def _show_entry(self) -> None:
