@@ -43,3 +43,20 @@ def _cells(letter: str) -> int:
     if category(letter) in _NO_ROOM:
         return 0
     return 2 if east_asian_width(letter) in "WF" else 1
+
+
+def wrapped(text: str, room: int) -> list[str]:
+    """User text in lines of at most so many cells, broken between words where that can be."""
+    lines = [""]
+    for word in one_line(text).split(" "):
+        joined = f"{lines[-1]} {word}" if lines[-1] else word
+        if cells(joined) <= room:
+            lines[-1] = joined
+            continue
+        if lines[-1]:
+            lines.append("")
+        for letter in word:
+            if cells(lines[-1] + letter) > room:
+                lines.append("")
+            lines[-1] += letter
+    return lines
