@@ -9,7 +9,14 @@ from collections.abc import Iterable, Iterator, Sequence
 from typing import NamedTuple
 
 from conservedb.exchange.widths import cells, fitted, padded
-from conservedb.knowledge.decades import Count, Decades, Tally, with_gaps
+from conservedb.knowledge.decades import (
+    Count,
+    Decades,
+    LabelledDecades,
+    Tally,
+    decade_name,
+    with_gaps,
+)
 
 SIGNS = "█▒░"
 PLAIN_SIGNS = "#:."
@@ -119,3 +126,16 @@ def grid_lines(grid: Grid, width: int = 80, *, plain: bool = False) -> Iterator[
 
 def _in_columns(label: str, margin: int, words: Iterable[str], room: int) -> str:
     return (padded(label, margin) + "".join(f"{word:>{room}}" for word in words)).rstrip()
+
+
+def grid_of(found: Sequence[LabelledDecades]) -> Grid:
+    """The table of labels by decade: the decades in which something may lie, then the undated."""
+    firsts = sorted({one.first for row in found for one in row.decades.decades})
+    undated = any(row.decades.undated.total for row in found)
+    rows = []
+    for label, decades in found:
+        counts = {one.first: one.counts for one in decades.decades}
+        cells_of_row = [counts.get(first, Count()) for first in firsts]
+        rows.append((label, (*cells_of_row, *([decades.undated] if undated else []))))
+    headings = (*map(decade_name, firsts), *([UNDATED] if undated else []))
+    return Grid(headings, tuple(rows))

@@ -165,14 +165,3 @@ def dashed(points: Sequence[Point], colour: str = INK, width: float = 1.5) -> It
             along = [(at - start) / (end - start) for at in (first, last)]
             ends = tuple((x + (to_x - x) * at, y + (to_y - y) * at) for at in along)
             yield Stroke(ends, colour, width)
-
-
-def ticks(most: float, about: int = 6) -> list[int]:
-    """Round numbers from 0 to `most` or the next one above: steps of 1, 2 or 5 times a ten."""
-    power = 1
-    while True:
-        for step in (power, 2 * power, 5 * power):
-            if step * about >= most:
-                last = max(-(-int(most * 1000) // (1000 * step)), 1)
-                return [step * at for at in range(last + 1)]
-        power *= 10

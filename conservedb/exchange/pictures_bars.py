@@ -24,9 +24,9 @@ from conservedb.exchange.pictures import (
     hatched,
     paragraph,
     room,
-    ticks,
 )
 from conservedb.exchange.widths import cells, fitted
+from conservedb.knowledge.scales import round_steps
 from conservedb.store.problems import DatabaseProblem
 
 MOST = 200
@@ -55,7 +55,7 @@ def bar_picture(bars: Sequence[Bar], about: About, by: str, what: str) -> Drawin
     left = MARGIN + room("0" * max((*map(cells, (*labels, by)),), default=0)) + 10
     widest = max((room(numbers(bar.counts)) for bar in bars), default=0)
     right = WIDTH - MARGIN - widest - 8
-    marks = ticks(max((bar.counts.total for bar in bars), default=0))
+    marks = round_steps(max((bar.counts.total for bar in bars), default=0), 6)
     unit = (right - left) / marks[-1]
     first = top + 42
     bottom = first + _ROW * len(bars) + 6

@@ -6,7 +6,7 @@ certain of the layers themselves, without any estimate.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from itertools import pairwise
 from typing import NamedTuple
 
@@ -30,8 +30,8 @@ from conservedb.exchange.pictures import (
     hatched,
     paragraph,
     room,
-    ticks,
 )
+from conservedb.knowledge.scales import round_steps
 from conservedb.knowledge.survival import YEAR, Curve, days
 
 _HEIGHT = 300
@@ -59,7 +59,7 @@ def curve_picture(recorded: Curve, seen: Curve, about: About) -> Drawing:
     """The estimate as recorded, hatched where it is open, and as last seen, in dashes."""
     heading = paragraph([about.title], MARGIN, MARGIN / 2, TITLE)
     top = heading[-1].y + 24
-    marks = ticks(max(recorded.horizon / YEAR, 1), 8)
+    marks = round_steps(recorded.horizon / YEAR, 8)
     scale = _Scale(top + 48, marks[-1])
     shapes: list[Shape] = list(heading)
     shapes += _band(recorded, scale)
@@ -79,7 +79,7 @@ def curve_picture(recorded: Curve, seen: Curve, about: About) -> Drawing:
     return Drawing(WIDTH, height, about.title, said, (*shapes, *caption))
 
 
-def _axes(marks: list[int], scale: _Scale) -> Iterator[Shape]:
+def _axes(marks: Sequence[int], scale: _Scale) -> Iterator[Shape]:
     bottom = scale.y(0)
     for percent in range(0, 101, 20):
         y = scale.y(percent / 100)
@@ -170,7 +170,7 @@ def _moved(shape: Shape, by: float) -> Shape:
     return shape._replace(x=shape.x + by)
 
 
-def _counted(curve: Curve, marks: list[int], scale: _Scale) -> Iterator[Shape]:
+def _counted(curve: Curve, marks: Sequence[int], scale: _Scale) -> Iterator[Shape]:
     y = scale.y(0) + 56
     for row, word in enumerate(_COUNTED):
         yield Words(_LEFT - 24, y + 16 * row, word, SMALL, "end")
@@ -179,7 +179,7 @@ def _counted(curve: Curve, marks: list[int], scale: _Scale) -> Iterator[Shape]:
             yield Words(scale.x(mark * YEAR), y + 16 * row, f"{number:,}", SMALL, "middle")
 
 
-def _said(curve: Curve, marks: list[int]) -> str:
+def _said(curve: Curve, marks: Sequence[int]) -> str:
     ages = [mark for mark in marks if days(mark) <= curve.horizon]
     said = []
     for years in ages:

@@ -117,7 +117,7 @@ def tally(things: Iterable[Thing]) -> Tally:
     counts: dict[str, Count] = defaultdict(Count)
     total, shared = Count(), 0
     for thing in things:
-        labels = tuple(dict.fromkeys(thing.labels)) or (NOT_RECORDED,)
+        labels = _labels(thing)
         for label in labels:
             counts[label] = counts[label].and_one(thing.sureness)
         total = total.and_one(thing.sureness)
@@ -182,3 +182,29 @@ def decade_name(first: int) -> str:
 
 def _year(year: int) -> str:
     return str(year) if year > 0 else f"{1 - year} BC"
+
+
+class LabelledDecades(NamedTuple):
+    """The things of one label by decade."""
+
+    label: str
+    decades: Decades
+
+
+def by_label_and_decade(things: Iterable[Thing]) -> tuple[LabelledDecades, ...]:
+    """The things of each label by decade, in the order of `tally`.
+
+    Raises:
+        ValueError: one of them is neither certain, possible nor unidentified.
+    """
+    listed = tuple(things)
+    labelled: dict[str, list[Thing]] = defaultdict(list)
+    for thing in listed:
+        for label in _labels(thing):
+            labelled[label].append(thing)
+    order = (group.label for group in tally(listed).groups)
+    return tuple(LabelledDecades(label, by_decade(labelled[label])) for label in order)
+
+
+def _labels(thing: Thing) -> tuple[str, ...]:
+    return tuple(dict.fromkeys(thing.labels)) or (NOT_RECORDED,)

@@ -6,7 +6,6 @@ SVG is read with Python's own parser, PNG with Pillow: whether it reads in grey 
 from __future__ import annotations
 
 from io import BytesIO
-from itertools import pairwise
 from pathlib import Path
 from xml.etree import ElementTree as xml
 
@@ -27,7 +26,6 @@ from conservedb.exchange.pictures import (
     dashed,
     hatched,
     room,
-    ticks,
     write_picture,
 )
 from conservedb.exchange.pictures_bars import MOST, bar_picture
@@ -102,14 +100,6 @@ def test_dashes_cover_half_of_a_line() -> None:
     length = sum(abs(b[0] - a[0]) + abs(b[1] - a[1]) for a, b in drawn)
     assert length == pytest.approx(75)
     assert list(dashed(((5.0, 5.0), (5.0, 5.0)))) == []
-
-
-@pytest.mark.parametrize("most", [0, 1, 3, 6, 7, 12, 36, 99, 1234, 0.2])
-def test_an_axis_has_few_round_numbers_and_room_for_all(most: float) -> None:
-    marks = ticks(most)
-    assert marks[0] == 0 and marks[-1] >= most and 2 <= len(marks) <= 7
-    (step,) = {b - a for a, b in pairwise(marks)}
-    assert str(step).rstrip("0") in ("1", "2", "5")
 
 
 def test_a_picture_holds_no_more_bars_than_can_be_read() -> None:
