@@ -101,14 +101,14 @@ class Curve:
         ages: what it rests on.
         jumps: where it falls, in the order of age; the last may have no end (NEVER).
         exact: whether every end is known to the day, so that it is the product limit.
-        horizon: the greatest age in days of which anything is known.
+        horizon: the age in days from which on nothing is known of how many are still there.
     """
 
     def __init__(self, ages: Iterable[Age]) -> None:
         self.ages = tuple(ages)
         self.exact = all(age.low == age.high for age in self.ages if age.ended)
         self.jumps = _estimate([(age.low, age.high) for age in self.ages])
-        self.horizon = max((_known_to(age) for age in self.ages), default=0)
+        self.horizon = _horizon(self.jumps)
         self._ends = [jump.last for jump in self.jumps]
         self._starts = [jump.first for jump in self.jumps]
         self._left = [1.0, *(1 - fallen for fallen in accumulate(j.share for j in self.jumps))]
@@ -201,8 +201,10 @@ def _begun(life: Life) -> int:
     return life.came_from if is_known(life.came_from) else life.came_to
 
 
-def _known_to(found: Age) -> int:
-    return found.high if found.ended else max(found.low - 1, 0)
+def _horizon(jumps: Sequence[Jump]) -> int:
+    if not jumps:
+        return 0
+    return max(jumps[-1].first - 1, 0) if jumps[-1].last == NEVER else jumps[-1].last
 
 
 def _estimate(spans: Sequence[tuple[int, int]]) -> tuple[Jump, ...]:
