@@ -29,7 +29,9 @@ def way(by: str) -> str:
 
 def remarks(found: Tally | Decades) -> tuple[str, ...]:
     """What must be known to read the bars."""
-    said = [f"In all {total_words(found.total)}, each counted once."]
+    if not found.total.total:
+        return ("Nothing on record answers.",)
+    said = [f"In all {_total(found.total)}, each counted once."]
     if isinstance(found, Tally):
         if found.shared:
             said.append(f"{found.shared:,} stand in several groups, and are counted in each.")
@@ -44,10 +46,10 @@ def remarks(found: Tally | Decades) -> tuple[str, ...]:
     return tuple(said)
 
 
-def total_words(count: Count) -> str:
+def _total(count: Count) -> str:
     """ "30 certain, 8 possible and 2 not identified"."""
     words = zip(count, ("certain", "possible", "not identified"), strict=True)
-    return listed([f"{number:,} {word}" for number, word in words if number]) or "nothing"
+    return listed([f"{number:,} {word}" for number, word in words if number])
 
 
 def remarks_of_survival(found: Survival) -> tuple[str, ...]:
@@ -95,7 +97,7 @@ def bars_drawing(found: Tally | Decades, research: Research, by: str, today: dat
 def survival_drawing(found: Survival, research: Research, today: date) -> Drawing:
     """How many are still there, by age, as a picture."""
     said = remarks_of_survival(found)
-    about = About("Still there, by age", say(research), day_words(today), said)
+    about = About("Layers still there, by age", say(research), day_words(today), said)
     return curve_picture(found.recorded, found.seen, about)
 
 

@@ -23,7 +23,7 @@ from conservedb.dates import NEVER, is_known
 
 YEAR = 365.2425
 """Days in a year of the Gregorian calendar, on average."""
-CLOSE = 1e-9
+CLOSE = 1e-8
 """The estimate is done when no other has a log-likelihood per layer greater by more than this."""
 MOST_STEPS = 10_000
 Z_95 = 1.959963984540054
@@ -107,7 +107,8 @@ class Curve:
     def __init__(self, ages: Iterable[Age]) -> None:
         self.ages = tuple(ages)
         self.exact = all(age.low == age.high for age in self.ages if age.ended)
-        self.jumps = _estimate([(age.low, age.high) for age in self.ages])
+        spans = [(age.low, age.high) for age in self.ages]
+        self.jumps = _product_limit(spans) if self.exact else _estimate(spans)
         self.horizon = _horizon(self.jumps)
         self._ends = [jump.last for jump in self.jumps]
         self._starts = [jump.first for jump in self.jumps]
@@ -205,6 +206,20 @@ def _horizon(jumps: Sequence[Jump]) -> int:
     if not jumps:
         return 0
     return max(jumps[-1].first - 1, 0) if jumps[-1].last == NEVER else jumps[-1].last
+
+
+def _product_limit(spans: Sequence[tuple[int, int]]) -> tuple[Jump, ...]:
+    """The estimate where each span is one day or has no end."""
+    ended = Counter(low for low, high in spans if high != NEVER)
+    followed = sorted(low for low, high in spans if high == NEVER)
+    at_risk, left, found = len(spans), 1.0, []
+    for day, number in sorted(ended.items()):
+        share = left * number / (at_risk - bisect_right(followed, day))
+        found.append(Jump(day, day, share))
+        at_risk, left = at_risk - number, left - share
+    if left > _NOTHING and followed:
+        found.append(Jump(followed[-1], NEVER, left))
+    return tuple(found)
 
 
 def _estimate(spans: Sequence[tuple[int, int]]) -> tuple[Jump, ...]:

@@ -161,7 +161,7 @@ def survival(
         chosen=tuple(field for field in _CHOOSING if field in asked),
         recorded=recorded,
         seen=last_seen,
-        with_possible=Curve([*ages, *also]),
+        with_possible=Curve([*ages, *also]) if also else recorded,
         ages=_at_ages(recorded, last_seen, ages),
     )
 
