@@ -31,8 +31,6 @@ if TYPE_CHECKING:
     from collections.abc import Callable, Iterator, Sequence
     from datetime import date
 
-    from sqlalchemy import Connection
-
     from conservedb.exchange.pictures import Drawing
     from conservedb.knowledge.research import Research
     from conservedb.knowledge.survival import Between
@@ -107,7 +105,7 @@ def command(
         print_lines(_lines(describe(research), today, looked, picture))
 
 
-def _bars(connection: Connection, research: Research, today: date, by: str) -> Looked:
+def _bars(connection: Any, research: Research, today: date, by: str) -> Looked:  # noqa: ANN401
     from conservedb.cli import look_json
     from conservedb.exchange.bars import bar_lines, bars_of
     from conservedb.exchange.looking import bars_drawing, remarks
@@ -117,13 +115,13 @@ def _bars(connection: Connection, research: Research, today: date, by: str) -> L
     found = counted(connection, research, rows(connection, research, today), by)
     return Looked(
         {"by": by, **look_json.counted(found)},
-        list(bar_lines(bars_of(found), _width(), plain=_is_plain())),
+        list(bar_lines(bars_of(found), _width(), plain=is_plain())),
         remarks(found),
         lambda: bars_drawing(found, research, by, today),
     )
 
 
-def _table(connection: Connection, research: Research, today: date) -> Looked:
+def _table(connection: Any, research: Research, today: date) -> Looked:  # noqa: ANN401
     from conservedb.cli import look_json
     from conservedb.exchange.bars import grid_lines, grid_of
     from conservedb.questions.research import rows
@@ -132,13 +130,13 @@ def _table(connection: Connection, research: Research, today: date) -> Looked:
     found = materials_by_decade(research, rows(connection, research, today))
     return Looked(
         look_json.materials(found),
-        list(grid_lines(grid_of(found), _width(), plain=_is_plain())),
+        list(grid_lines(grid_of(found), _width(), plain=is_plain())),
         ("numbers are certain + possible + not identified",),
         _no_picture,
     )
 
 
-def _survival(connection: Connection, research: Research, today: date) -> Looked:
+def _survival(connection: Any, research: Research, today: date) -> Looked:  # noqa: ANN401
     from conservedb.cli import look_json
     from conservedb.exchange.looking import remarks_of_survival, survival_drawing
     from conservedb.questions.research import rows
@@ -210,7 +208,7 @@ def _width() -> int:
     return max(shutil.get_terminal_size().columns, _NARROWEST)
 
 
-def _is_plain() -> bool:
+def is_plain() -> bool:
     """Whether the terminal lacks the signs of which bars are made."""
     from conservedb.exchange.bars import SIGNS
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from io import BytesIO, TextIOWrapper
 from pathlib import Path
 
 import pytest
@@ -141,6 +142,19 @@ def test_a_picture(ask: Command, tmp_path: Path, name: str, what: str) -> None:
 def test_wrong_use(ask: Command, arguments: tuple[str, ...], status: int, sentence: str) -> None:
     ended = ask("look", *arguments)
     assert ended.status == status and ended.out == "" and sentence in ended.err
+
+
+@pytest.mark.parametrize(
+    ("encoding", "plain"), [("utf-8", False), ("ascii", True), ("cp437", True)]
+)
+def test_a_terminal_without_the_signs(
+    monkeypatch: pytest.MonkeyPatch, encoding: str, plain: bool
+) -> None:
+    from conservedb.cli.look import is_plain
+
+    with monkeypatch.context() as patch:
+        patch.setattr("sys.stdout", TextIOWrapper(BytesIO(), encoding=encoding))
+        assert is_plain() is plain
 
 
 def test_nothing_answers(ask: Command) -> None:

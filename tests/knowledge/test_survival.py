@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 import random
-from itertools import product
+from itertools import pairwise, product
 from math import inf, log
 
 import numpy
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 from scipy import stats  # type: ignore[import-untyped]
 from scipy.optimize import minimize  # type: ignore[import-untyped]
 
@@ -187,6 +189,25 @@ def test_what_lies_within_a_jump_is_not_known() -> None:
     assert curve.at(20) == pytest.approx((0.5, 0.5))
     assert curve.at(30) == pytest.approx((0, 0.5))
     assert curve.horizon == 29
+
+
+@given(
+    st.lists(
+        st.tuples(st.integers(0, 40), st.integers(0, 15) | st.none()).map(
+            lambda one: (one[0], NEVER if one[1] is None else one[0] + one[1])
+        ),
+        max_size=12,
+    )
+)
+def test_a_curve_only_falls(those: list[tuple[int, int]]) -> None:
+    curve = spans(*those)
+    shares = [curve.at(day) for day in range(60)]
+    assert all(0 <= low <= high <= 1 for low, high in shares)
+    for one, next_one in pairwise(shares):
+        assert next_one.low <= one.low and next_one.high <= one.high
+    counts = [curve.standing(day) for day in range(60)]
+    assert all(sum(count) == len(those) and min(count) >= 0 for count in counts)
+    assert all(a.there >= b.there and a.ended <= b.ended for a, b in pairwise(counts))
 
 
 def test_nothing_and_one_are_curves_too() -> None:
