@@ -1,18 +1,22 @@
 """conservedb look QUESTION: what answers a question, counted, drawn, and how long it lasts.
 
-JSON, always with {"question": its text, "said": as a sentence, "on": ISO day, "rows": layers,
-places, interventions or objects}, and COUNT is {"certain", "possible", "unidentified"}.
-With --by decade: {"by", "decades": [{"first": year, "label", COUNT}], "undated": COUNT (the date
-names no decade), "several": how many may lie in several decades or have a date that is only
-approximate or uncertain, "total": COUNT, each thing once}. With --by class, person or
-object-kind: {"by", "groups": largest first [{"label", COUNT}], "shared": how many stand in
-several groups, "total": COUNT}. With --decades: {"materials": [{"material", "decades", "undated",
-"several", "total"}]}. With --survival: {"layers", "qualified", "unseen", "left_out": {"possible",
-"unidentified", "agents", "not_come"}, "chosen": fields, "exact", "ages": [{"years", "recorded":
-SHARE, "seen": SHARE or null, "band": SHARE or null, "soonest": SHARE or null, "last": SHARE,
-"there", "ended", "unknown"}], "jumps": [{"first_day", "last_day": null for no end, "share"}],
-"with_possible": jumps}; SHARE is {"low", "high"} from 0 to 1. "picture" is the path of the picture,
-null without one.
+JSON: {"question": its text, "said": as a sentence, "rows": layers, places, interventions or
+objects, "on": ISO day, "picture": path or null} with what was looked at; COUNT stands for
+"certain", "possible" and "unidentified", each a number:
+- by decade: "by", "decades": [{"first": year, "label", COUNT}], "undated": {COUNT}: their date
+  names no decade, "several": how many may lie in several decades or have a date that is
+  approximate or uncertain, "total": {COUNT}, each thing once.
+- by class, person, object-kind: "by", "groups": the largest first [{"label", COUNT}], "shared": how
+  many stand in several groups, "total": {COUNT}.
+- --decades: "materials": [{"material", "decades", "undated", "several", "total"}].
+- --survival: "layers": how many it rests on, "qualified": of how many a date is approximate or
+  uncertain, "unseen": how many nobody saw since they were laid, "left_out": {"possible",
+  "unidentified", "agents", "not_come"}, "chosen": fields of the question that choose by lasting,
+  "exact": whether every end is known to the day, "ages": [{"years", "recorded": SHARE, "seen":
+  SHARE or null, "band": SHARE or null, "soonest": SHARE or null, "last": SHARE, "there", "ended",
+  "unknown"}], "jumps" and "with_possible": as recorded, without and with possible answers
+  [{"first_day", "last_day": ages in days, null for no end, "share"}]. SHARE is {"low", "high"},
+  from 0 to 1.
 """
 
 from __future__ import annotations

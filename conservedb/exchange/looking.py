@@ -14,7 +14,7 @@ from conservedb.knowledge.decades import Count, Decades, Tally
 from conservedb.knowledge.research import Research
 from conservedb.knowledge.research_words import say
 from conservedb.questions.survival import Survival
-from conservedb.questions.wording import counted, listed
+from conservedb.questions.wording import listed
 
 
 def counted_things(research: Research) -> str:
@@ -56,14 +56,14 @@ def remarks_of_survival(found: Survival) -> tuple[str, ...]:
     """What must be known to read how many are still there, by age."""
     out = found.left_out
     parts = (
-        (out.possible, counted(out.possible, "possible answer")),
+        (out.possible, _many(out.possible, "possible answer")),
         (out.unidentified, f"{out.unidentified:,} not identified"),
-        (out.agents, counted(out.agents, "use of an agent", "uses of agents")),
+        (out.agents, _many(out.agents, "use of an agent", "uses of agents")),
         (out.not_come, f"{out.not_come:,} not certainly laid by now"),
     )
     left = listed([words for number, words in parts if number])
     said = [
-        f"It rests on {counted(found.layers, 'layer')}{f'; left out: {left}' if left else ''}.",
+        f"It rests on {_many(found.layers, 'layer')}{f'; left out: {left}' if left else ''}.",
         "As recorded, a layer is there until its end is on record; as last seen, without such an"
         f" end, only until somebody saw it; {found.unseen:,} of them nobody saw since the laying.",
     ]
@@ -99,6 +99,10 @@ def survival_drawing(found: Survival, research: Research, today: date) -> Drawin
     said = remarks_of_survival(found)
     about = About("Layers still there, by age", say(research), day_words(today), said)
     return curve_picture(found.recorded, found.seen, about)
+
+
+def _many(number: int, noun: str, plural: str = "") -> str:
+    return f"{number:,} {noun if number == 1 else plural or noun + 's'}"
 
 
 def day_words(day: date) -> str:
