@@ -13,10 +13,9 @@ objects, "on": ISO day, "picture": path or null} with what was looked at; COUNT 
   uncertain, "unseen": how many nobody saw since they were laid, "left_out": {"possible",
   "unidentified", "agents", "not_come"}, "chosen": fields of the question that choose by lasting,
   "exact": whether every end is known to the day, "ages": [{"years", "recorded": SHARE, "seen":
-  SHARE or null, "band": SHARE or null, "soonest": SHARE or null, "last": SHARE, "there", "ended",
-  "unknown"}], "jumps" and "with_possible": as recorded, without and with possible answers
-  [{"first_day", "last_day": ages in days, null for no end, "share"}]. SHARE is {"low", "high"},
-  from 0 to 1.
+  SHARE or null, "with_possible": SHARE or null, "band": SHARE or null, "soonest": SHARE or null,
+  "last": SHARE, "there", "ended", "unknown"}], "jumps": [{"first_day", "last_day": ages in days,
+  null for no end, "share"}] as recorded. SHARE is {"low", "high"}, from 0 to 1.
 """
 
 from __future__ import annotations
@@ -40,7 +39,7 @@ if TYPE_CHECKING:
     from conservedb.knowledge.survival import Between
     from conservedb.questions.survival import AtAge
 
-_WAYS = ("decade", "class", "person", "object-kind")
+WAYS = ("decade", "class", "person", "object-kind")
 _NARROWEST = 40
 
 
@@ -55,7 +54,7 @@ class Looked(NamedTuple):
 
 @click.command("look")
 @click.argument("question", nargs=-1, required=True)
-@click.option("--by", type=click.Choice(_WAYS), help="Bars, by this; by decade unless said.")
+@click.option("--by", type=click.Choice(WAYS), help="Bars, by this; by decade unless said.")
 @click.option("--decades", is_flag=True, help="A table of materials by decade.")
 @click.option("--survival", is_flag=True, help="How many are still there, by age.")
 @click.option(
@@ -94,7 +93,7 @@ def command(
             elif survival:
                 looked = _survival(connection, research, today)
             else:
-                looked = _bars(connection, research, today, by or _WAYS[0])
+                looked = _bars(connection, research, today, by or WAYS[0])
     except AskError as problem:
         raise Failed(str(problem), MISUSED) from problem
     if picture is not None:
@@ -187,6 +186,8 @@ def _age_lines(one: AtAge) -> Iterator[str]:
         said.append(f"95 % band {_share(one.band)}")
     said.append(f"{_share(one.seen)} as last seen" if one.seen else "not known as last seen")
     lines.add(f"still there after {one.years} years", *said)
+    if one.with_possible is not None:
+        lines.add("with the possible answers too", _share(one.with_possible), depth=1)
     soonest = _share(one.soonest) if one.soonest else "not known"
     lines.add("if all ended as soon as they may", soonest, depth=1)
     lines.add("if all ended as late as they may", _share(one.last), depth=1)

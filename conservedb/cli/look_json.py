@@ -34,7 +34,6 @@ def survival(found: Survival) -> Json:
         "exact": found.recorded.exact,
         "ages": [_at_age(one) for one in found.ages],
         "jumps": [_jump(jump) for jump in found.recorded.jumps],
-        "with_possible": [_jump(jump) for jump in found.with_possible.jumps],
     }
 
 
@@ -68,6 +67,7 @@ def _at_age(one: AtAge) -> Json:
         "years": one.years,
         "recorded": _share(one.recorded),
         "seen": _share(one.seen),
+        "with_possible": _share(one.with_possible),
         "band": _share(one.band),
         "soonest": _share(one.soonest),
         "last": _share(one.last),

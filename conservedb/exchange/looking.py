@@ -67,6 +67,11 @@ def remarks_of_survival(found: Survival) -> tuple[str, ...]:
         "As recorded, a layer is there until its end is on record; as last seen, without such an"
         f" end, only until somebody saw it; {found.unseen:,} of them nobody saw since the laying.",
     ]
+    if not found.recorded.exact:
+        said.append(
+            "Of what the dates leave open the estimate takes what is most likely. It has no band"
+            " where dates are vague, and few layers tell little."
+        )
     if found.qualified:
         said.append(
             f"Of {found.qualified:,} a date is approximate or uncertain; it is taken as written."

@@ -88,6 +88,8 @@ class AtAge(NamedTuple):
     Attributes:
         years: of 365.2425 days, as a whole number.
         recorded, seen: the estimate as recorded and as last seen; None beyond what is known.
+        with_possible: as recorded, with the layers too that are answers only possibly; None
+            where there are none.
         band: the 95 % band of the estimate as recorded, None where dates are vague.
         soonest, last: as recorded, if all ended as early or as late as their dates allow; the
             estimate need not lie between them, since few old ones weigh more than many young.
@@ -97,6 +99,7 @@ class AtAge(NamedTuple):
     years: int
     recorded: Between
     seen: Between | None
+    with_possible: Between | None
     band: Between | None
     soonest: Between | None
     last: Between
@@ -113,7 +116,6 @@ class Survival:
         unseen: how many of them nobody has seen since they were laid, and no end is on record.
         chosen: the fields of the question that choose layers by how long they lasted.
         recorded, seen: the two readings.
-        with_possible: as recorded, with the layers that are answers only possibly.
         ages: the estimates at round ages, up to the last of which anything is known.
     """
 
@@ -124,7 +126,6 @@ class Survival:
     chosen: tuple[str, ...]
     recorded: Curve
     seen: Curve
-    with_possible: Curve
     ages: tuple[AtAge, ...]
 
 
@@ -161,8 +162,7 @@ def survival(
         chosen=tuple(field for field in _CHOOSING if field in asked),
         recorded=recorded,
         seen=last_seen,
-        with_possible=Curve([*ages, *also]) if also else recorded,
-        ages=_at_ages(recorded, last_seen, ages),
+        ages=_at_ages(recorded, last_seen, ages, also),
     )
 
 
@@ -182,13 +182,17 @@ def _known(row: Row) -> _Known:
     return _Known(life, row.flags)
 
 
-def _at_ages(recorded: Curve, seen: Curve, ages: Sequence[Age]) -> tuple[AtAge, ...]:
+def _at_ages(
+    recorded: Curve, seen: Curve, ages: Sequence[Age], also: Sequence[Age]
+) -> tuple[AtAge, ...]:
+    together = Curve([*ages, *also]) if also else None
     soonest, last = Curve(map(earliest, ages)), Curve(map(latest, ages))
     return tuple(
         AtAge(
             years,
             recorded.at(day),
             seen.at(day) if day <= seen.horizon else None,
+            together.at(day) if together else None,
             recorded.band(day),
             soonest.at(day) if day <= soonest.horizon else None,
             last.at(day),

@@ -7,6 +7,8 @@ from pathlib import Path
 
 import pytest
 
+from conservedb.cli.look import WAYS, is_plain
+from conservedb.questions import tally
 from tests.cli.conftest import Command
 
 
@@ -44,6 +46,10 @@ def test_bars_by_other_ways(ask: Command, by: str, line: str) -> None:
     assert line in ask("look", "material: epoxy", "--by", by).lines
 
 
+def test_the_ways_are_those_of_the_question() -> None:
+    assert WAYS == tally.WAYS
+
+
 def test_words_need_no_quotes(ask: Command) -> None:
     assert ask("look", "material:", "epoxy").out == ask("look", "material: epoxy").out
 
@@ -60,7 +66,8 @@ def test_a_table(ask: Command) -> None:
 def test_survival(ask: Command) -> None:
     lines = ask("look", "material: epoxy", "--survival").lines
     at = lines.index("still there after 35 years: 100 % as recorded, 100 % as last seen")
-    assert lines[at + 1 : at + 4] == [
+    assert lines[at + 1 : at + 5] == [
+        "  with the possible answers too: 100 %",
         "  if all ended as soon as they may: 100 %",
         "  if all ended as late as they may: 100 %",
         "  of the layers themselves: 2 there for certain, 0 ended for certain, 0 not known",
@@ -103,6 +110,7 @@ def test_survival_as_json(ask: Command) -> None:
         "years": 5,
         "recorded": {"low": 1, "high": 1},
         "seen": {"low": 1, "high": 1},
+        "with_possible": {"low": 1, "high": 1},
         "band": None,
         "soonest": {"low": 1, "high": 1},
         "last": {"low": 1, "high": 1},
@@ -150,8 +158,6 @@ def test_wrong_use(ask: Command, arguments: tuple[str, ...], status: int, senten
 def test_a_terminal_without_the_signs(
     monkeypatch: pytest.MonkeyPatch, encoding: str, plain: bool
 ) -> None:
-    from conservedb.cli.look import is_plain
-
     with monkeypatch.context() as patch:
         patch.setattr("sys.stdout", TextIOWrapper(BytesIO(), encoding=encoding))
         assert is_plain() is plain
