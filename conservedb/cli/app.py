@@ -24,6 +24,7 @@ COMMANDS = {
     "check": ("check", "What the recorded rules of the trade say of an object or a step."),
     "whatif": ("whatif", "Which joints may creep or soften at a temperature."),
     "uses": ("uses", "Where a material or class lies, lay or may lie."),
+    "look": ("look", "What answers a question as bars, by decade, or how long it lasts."),
     "find": ("find", "Find anything by the start of its number, mark or name."),
     "record": ("record", "Record a step, a removal, or one of anything."),
     "amend": ("amend", "Change fields of a record, with the reason."),

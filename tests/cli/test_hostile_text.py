@@ -150,3 +150,17 @@ def test_what_is_typed_is_shown_back_harmlessly(
         ended = conservedb("--db", str(hostile), *command)
         assert ended.status == 1
         assert show(ended.err) == ended.err
+
+
+@pytest.mark.parametrize("number", range(len(TEXTS)))
+def test_what_is_counted_is_shown_and_obeys_nothing(
+    conservedb: Command, hostile: Path, number: int, tmp_path: Path
+) -> None:
+    """A long label is cut off in bars; as JSON it is whole."""
+    asked = ("look", f"object: N.{number}", "--by", "object-kind", "--db", str(hostile))
+    ended = conservedb(*asked, "--picture", str(tmp_path / "a.svg"))
+    assert ended.status == 0, ended.err
+    assert " ".join(show(TEXTS[number]).split())[:20] in ended.out
+    assert show(ended.out) == ended.out and "  1  █" in ended.out
+    assert conservedb(*asked, "--json").json["groups"][0]["label"] == TEXTS[number]
+    assert (tmp_path / "a.svg").read_bytes().endswith(b"</svg>\n")

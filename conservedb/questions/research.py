@@ -1,0 +1,104 @@
+"""What a researcher asks of the whole record: how many answer and how far, and which.
+
+The conditions become one statement of the database; what is counted and what is shown are
+worked out there. Each statement is made once for a question and kept.
+"""
+
+from __future__ import annotations
+
+import datetime
+from collections.abc import Iterator
+
+from sqlalchemy import Connection
+
+from conservedb.knowledge.layers import state
+from conservedb.knowledge.research import Research
+from conservedb.questions import research_answers as answers
+from conservedb.questions.answers import NoSuch
+from conservedb.questions.asking import Row
+from conservedb.questions.evidence import when
+from conservedb.questions.research_answers import COLUMNS, Counts, Page, ResearchRow
+from conservedb.questions.research_meanings import STATEMENTS as _MEANINGS
+from conservedb.questions.research_meanings import Meanings, conditions, meaning_of
+from conservedb.questions.research_statements import (
+    CERTAIN,
+    POSSIBLE,
+    UNIDENTIFIED,
+    counting,
+    paging,
+)
+
+STATEMENTS = _MEANINGS
+_SURENESS = {
+    CERTAIN: answers.CERTAIN,
+    POSSIBLE: answers.POSSIBLE,
+    UNIDENTIFIED: answers.UNIDENTIFIED,
+}
+_WHAT = ("", "layer", "agent")
+_DATE, _MASK, _LAYERS = 11, 17, 18
+
+
+def counts(connection: Connection, research: Research, today: datetime.date) -> Counts:
+    """How many rows answer a question certainly, possibly, and as far as nobody identified them.
+
+    Raises:
+        NoSuch: a material, person or word of a closed list is not on record.
+        Ambiguous: a word may mean several of them.
+    """
+    question = counting(research, _meanings(connection, research))
+    found = dict(question.tuples(connection, today=today.toordinal()))
+    return Counts(*(found.get(score, 0) for score in _SURENESS))
+
+
+def page(
+    connection: Connection,
+    research: Research,
+    today: datetime.date,
+    order: str = "date",
+    descending: bool = False,
+    start: int = 0,
+    length: int = 50,
+) -> Page:
+    """Some rows of the answer, sorted by a column, and by date where that leaves rows equal.
+
+    Args:
+        order: one of COLUMNS.
+        start: how many rows come before.
+        length: how many rows to give at most.
+
+    Raises:
+        NoSuch: there is no such column; or as of `counts`.
+        Ambiguous: as of `counts`.
+    """
+    if order not in COLUMNS:
+        raise NoSuch("column", order, COLUMNS)
+    question = paging(research, _meanings(connection, research), order, descending)
+    found = question.tuples(connection, today=today.toordinal(), start=start, length=length)
+    return Page(research, tuple(map(_row, found)), start)
+
+
+def rows(
+    connection: Connection,
+    research: Research,
+    today: datetime.date,
+    order: str = "date",
+    descending: bool = False,
+) -> Iterator[ResearchRow]:
+    """Every row of the answer, in the order of its pages.
+
+    Raises:
+        NoSuch: as of `page`.
+        Ambiguous: as of `page`.
+    """
+    yield from page(connection, research, today, order, descending, 0, -1).rows
+
+
+def _meanings(connection: Connection, research: Research) -> Meanings:
+    found = dict.fromkeys(conditions(research.where))
+    return tuple((condition, meaning_of(connection, condition)) for condition in found)
+
+
+def _row(row: Row) -> ResearchRow:
+    words = (_SURENESS[row[0]], *row[1:4], _WHAT[row[4]], *row[5:_DATE])
+    standing = state(row[_MASK]) if row[_MASK] else ""
+    return ResearchRow._make((*words, when(row, _DATE), standing, row[_LAYERS]))
