@@ -81,9 +81,8 @@ def test_every_row_stands_once(raw: sqlite3.Connection) -> None:
         (shown,) = raw.execute(f"SELECT count(*) FROM (SELECT * FROM {view})").fetchone()
         (kept,) = raw.execute(f"SELECT count(*) FROM {table}").fetchone()
         assert shown == kept > 0, view
-    parts = ("intervention", "layer", "removal", "sighting", "joint_event")
-    parts = (*parts, "observation", "reading", "sample")
-    for table in parts:
+    events = ("intervention", "layer", "removal", "sighting", "joint_event")
+    for table in (*events, "observation", "reading", "sample"):
         happened = table.replace("_", " ")
         (shown,) = raw.execute(
             "SELECT count(*) FROM v_history WHERE happened = ?", (happened,)
