@@ -25,6 +25,7 @@ COMMANDS = {
     "whatif": ("whatif", "Which joints may creep or soften at a temperature."),
     "uses": ("uses", "Where a material or class lies, lay or may lie."),
     "find": ("find", "Find anything by the start of its number, mark or name."),
+    "sql": ("sql", "Put a question in SQL; it can only read."),
     "record": ("record", "Record a step, a removal, or one of anything."),
     "amend": ("amend", "Change fields of a record, with the reason."),
     "sheet": ("sheet", "Print a sheet for work at the bench, and type it back."),
