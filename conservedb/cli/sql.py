@@ -71,9 +71,7 @@ def command(
     question = sys.stdin.buffer.read().decode("utf-8", "replace") if sql == "-" else sql
     if not question.strip():
         raise click.UsageError("write a SELECT, or - to read it from standard input.")
-    with asking(settings) as (_, today):  # the file is ours, whole and of this version
-        day = today.isoformat()
-    _answer(settings, question, limit, seconds, out, day)
+    _answer(settings, question, limit, seconds, out)
     return DONE
 
 
@@ -83,18 +81,23 @@ def _answer(
     limit: int | None,
     seconds: int,
     out: Out | None,
-    day: str,
 ) -> None:
     from conservedb.exchange.answers_out import about_answer
     from conservedb.store.raw_questions import (
         QuestionRefused,
         QuestionStopped,
         ask,
+        is_current,
         reading_only,
+        today,
     )
 
-    with reading_only(settings.path()) as raw:
-        about = about_answer(raw, day, question.strip())
+    path = settings.path()
+    if not is_current(path):
+        with asking(settings):  # completes it, or says why it cannot be asked
+            pass
+    with reading_only(path, seconds) as raw:
+        about = about_answer(raw, today(raw).isoformat(), question.strip())
         try:
             answer = ask(raw, question, seconds)
             if out is not None:

@@ -2,11 +2,12 @@
 
 Nothing is written, attached, loaded or set: the file is opened for reading only, an authorizer
 lets through what a SELECT consists of and nothing else, and limits hold for time, memory and the
-length of a value.
+length of a value. SQLAlchemy is not loaded: half the time of a short question would be that.
 """
 
 from __future__ import annotations
 
+import datetime
 import sqlite3
 import time
 from collections.abc import Iterator
@@ -14,8 +15,9 @@ from contextlib import contextmanager
 from pathlib import Path
 from typing import Any, NamedTuple
 
-from conservedb.store.connect import BUSY_SECONDS
+from conservedb.store import derived
 from conservedb.store.problems import DatabaseProblem
+from conservedb.store.version import APPLICATION_ID, FINGERPRINT, HEAD
 
 LONGEST = 1_000_000
 """Bytes of one value, and of what an expression makes on the way."""
@@ -61,16 +63,38 @@ class RawAnswer(NamedTuple):
     rows: Iterator[tuple[Any, ...]]
 
 
+def is_current(path: Path) -> bool:
+    """Whether a file is ours, of this version and whole; where not, opening it says what it is."""
+    if not path.is_file():
+        return False
+    raw = _opened(path, 0)
+    try:
+        return (
+            raw.execute("PRAGMA application_id").fetchone() == (APPLICATION_ID,)
+            and raw.execute("PRAGMA user_version").fetchone() == (FINGERPRINT,)
+            and raw.execute("SELECT version_num FROM alembic_version").fetchone() == (HEAD,)
+            and derived.present(raw) == FINGERPRINT
+        )
+    except sqlite3.Error:
+        return False
+    finally:
+        raw.close()
+
+
+def _opened(path: Path, seconds: float) -> sqlite3.Connection:
+    return sqlite3.connect(
+        f"{path.absolute().as_uri()}?mode=ro", uri=True, isolation_level=None, timeout=seconds
+    )
+
+
 @contextmanager
-def reading_only(path: Path) -> Iterator[sqlite3.Connection]:
+def reading_only(path: Path, seconds: float) -> Iterator[sqlite3.Connection]:
     """A connection that can only read, and sees one unchanging state of the database.
 
     Raises:
-        DatabaseProblem: the file cannot be read, or another program held it all the time.
+        DatabaseProblem: the file cannot be read, or another program held it for all of `seconds`.
     """
-    raw = sqlite3.connect(
-        f"{path.absolute().as_uri()}?mode=ro", uri=True, isolation_level=None, timeout=BUSY_SECONDS
-    )
+    raw = _opened(path, seconds)
     try:
         raw.text_factory = _text
         for pragma in _PRAGMAS:
@@ -80,9 +104,15 @@ def reading_only(path: Path) -> Iterator[sqlite3.Connection]:
         _connect_text_search(raw)
         yield raw
     except sqlite3.Error as problem:
-        raise _unreadable(path, problem) from problem
+        raise _unreadable(path, problem, seconds) from problem
     finally:
         raw.close()
+
+
+def today(raw: sqlite3.Connection) -> datetime.date:
+    """The current day; in a demonstration the day at which it stands still."""
+    (fixed,) = raw.execute("SELECT fixed_today FROM database").fetchone()
+    return datetime.date.fromisoformat(fixed) if fixed else datetime.date.today()
 
 
 def _connect_text_search(raw: sqlite3.Connection) -> None:
@@ -178,11 +208,11 @@ def _too_long(seconds: float) -> QuestionStopped:
     )
 
 
-def _unreadable(path: Path, problem: sqlite3.Error) -> DatabaseProblem:
+def _unreadable(path: Path, problem: sqlite3.Error, seconds: float) -> DatabaseProblem:
     if "locked" in str(problem):
         return DatabaseProblem(
-            f"{path} is being written by another program, which held it for {BUSY_SECONDS}"
-            " seconds; wait, then try again"
+            f"{path} is being written by another program, which held it for {seconds:g} seconds;"
+            " wait, then try again"
         )
     return DatabaseProblem(f"{path} cannot be read ({problem}); run: conservedb verify")
 

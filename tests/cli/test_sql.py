@@ -74,7 +74,7 @@ def test_the_file_is_closed_to_writing_even_without_the_authorizer(
 ) -> None:
     monkeypatch.setattr(raw_questions, "_allowed", lambda *_: sqlite3.SQLITE_OK)
     with (
-        reading_only(department) as raw,
+        reading_only(department, 5) as raw,
         pytest.raises(raw_questions.QuestionRefused, match="readonly"),
     ):
         put(raw, ATTEMPTS[attempt], 5)
@@ -121,7 +121,7 @@ def test_a_value_that_fills_the_memory_is_refused(ask: Command, bomb: str) -> No
 
 def test_memory_has_a_limit(department: Path) -> None:
     """The limit holds for the whole process: a full memory is pretended here, and not filled."""
-    with reading_only(department) as raw:
+    with reading_only(department, 5) as raw:
         assert raw.execute("PRAGMA hard_heap_limit").fetchone()[0] == raw_questions.MEMORY
     with (
         pytest.raises(raw_questions.QuestionStopped, match="more than 1000 MB of memory"),
@@ -225,14 +225,12 @@ def test_text_search_may_read(tmp_path: Path) -> None:
     raw.execute("INSERT INTO words VALUES ('plaster of Paris')")
     raw.commit()
     raw.close()
-    with reading_only(path) as only:
+    with reading_only(path, 5) as only:
         answer = put(only, "SELECT word FROM words WHERE words MATCH 'paris'", 5)
         assert list(answer.rows) == [("plaster of Paris",)]
 
 
-def test_while_somebody_writes(
-    department: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
-) -> None:
+def test_while_somebody_writes(department: Path, tmp_path: Path) -> None:
     """A writer at work keeps nobody from reading; one that saves is waited for, then named."""
     path = tmp_path / "own.db"
     path.write_bytes(department.read_bytes())
@@ -240,17 +238,16 @@ def test_while_somebody_writes(
     writer.execute("BEGIN IMMEDIATE")
     open_set(writer, Author("A. Tester", "recorded"))
     writer.execute("UPDATE object SET title = 'new' WHERE number = 'Q.1'")
-    with reading_only(path) as raw:
+    with reading_only(path, 5) as raw:
         rows = list(put(raw, "SELECT count(*) FROM v_objects WHERE title = 'new'", 5).rows)
     assert rows == [(0,)]
     seal(writer)
     writer.execute("COMMIT")
     writer.execute("BEGIN EXCLUSIVE")
-    monkeypatch.setattr(raw_questions, "BUSY_SECONDS", 0.3)
     started = time.monotonic()
     with (
         pytest.raises(DatabaseProblem, match="being written by another program"),
-        reading_only(path),
+        reading_only(path, 0.3),
     ):
         pass
     assert time.monotonic() - started > 0.2
@@ -258,7 +255,23 @@ def test_while_somebody_writes(
     writer.close()
 
 
+def test_a_file_that_is_not_of_this_version_is_completed_first(
+    conservedb: Command, department: Path, tmp_path: Path
+) -> None:
+    path = tmp_path / "older.db"
+    path.write_bytes(department.read_bytes())
+    raw = sqlite3.connect(path)
+    raw.execute("DROP VIEW v_people")
+    raw.commit()
+    raw.close()
+    ended = conservedb("sql", "SELECT count(*) > 0 FROM v_people", "--db", str(path))
+    assert ended.status == 0 and "made anew" in ended.err and ended.lines[1] == "1"
+    for wrong in (tmp_path / "none.db", tmp_path):
+        ended = conservedb("sql", "SELECT 1", "--db", str(wrong))
+        assert ended.status == 3 and str(wrong) in ended.err
+
+
 def test_only_what_is_needed_is_loaded(department: Path) -> None:
-    modules = loaded("sql", "SELECT 1", "--db", str(department))
-    assert not modules & {"textual", "alembic", "xlsxwriter", "openpyxl", "sqlalchemy.orm"}
-    assert not {"sqlalchemy", "xlsxwriter"} & loaded("sql", "--views")
+    heavy = {"textual", "alembic", "xlsxwriter", "openpyxl", "sqlalchemy"}
+    assert not heavy & loaded("sql", "SELECT 1", "--db", str(department))
+    assert not heavy & loaded("sql", "--views")
