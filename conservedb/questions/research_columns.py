@@ -8,8 +8,8 @@ from sqlalchemy import ColumnElement, and_, case, func, literal_column, or_, sel
 from sqlalchemy.sql.selectable import FromClause, Select, Subquery
 
 from conservedb.questions.asking import blank
-from conservedb.questions.research_conditions import TODAY
-from conservedb.questions.research_occurrences import AGENT, LAYER, Value
+from conservedb.questions.research_occurrences import AGENT, LAYER
+from conservedb.questions.research_terms import TODAY, Value
 from conservedb.questions.states import mask_at
 from conservedb.records.base import DATE_PARTS
 from conservedb.records.layers import layer, layer_candidate

@@ -23,7 +23,7 @@ from conservedb.knowledge.research import And, Condition, Not, Research, Tree
 from conservedb.questions.asking import Question
 from conservedb.questions.research_columns import details, sorting
 from conservedb.questions.research_conditions import JUDGES, ON_MATTER
-from conservedb.questions.research_meanings import Meanings, Meant, conditions
+from conservedb.questions.research_meanings import Meanings, conditions
 from conservedb.questions.research_narrowing import narrowed
 from conservedb.questions.research_occurrences import (
     ALWAYS_HOLDS,
@@ -32,11 +32,12 @@ from conservedb.questions.research_occurrences import (
     OCCURRENCES,
     Holds,
     Occurrence,
-    Value,
     all_of,
     any_of,
     none_of,
 )
+from conservedb.questions.research_places import ON_PLACES
+from conservedb.questions.research_terms import Meant, Value
 
 CERTAIN, POSSIBLE, UNIDENTIFIED = 3, 2, 1
 """How far an occurrence answers, as a number: the most of its occurrences is that of a row."""
@@ -69,9 +70,10 @@ class _Judged:
         if condition.field in ON_MATTER:
             found = ON_MATTER[condition.field](self._occurrence, condition, meant)
             if matter is not None:
-                found = _unless_stated(found, matter)
+                unknown = (condition.field, condition.value) == ("reversibility", "unknown")
+                found = ALWAYS_HOLDS if unknown else _unless_stated(found, matter)
         else:
-            found = JUDGES[condition.field](self._occurrence, condition, meant)
+            found = (JUDGES | ON_PLACES)[condition.field](self._occurrence, condition, meant)
         return Holds(found.sure, found.sure) if condition.certainly else found
 
 
@@ -149,6 +151,12 @@ def _best(research: Research, found: CTE) -> Select[Any]:
     )
     columns = [numbered.c[name] for name in (*names, "score", "layers")]
     return select(*columns).where(numbered.c.nth == _number(1))
+
+
+def answering_objects(research: Research, meanings: Meanings) -> Question:
+    """The ids of the objects with any occurrence that answers."""
+    found = _found(research, dict(meanings))
+    return Question(select(found.c.object_id).distinct().order_by(found.c.object_id))
 
 
 @lru_cache(maxsize=64)
