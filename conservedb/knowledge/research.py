@@ -38,14 +38,24 @@ FIELDS = {
 }
 """The fields that a condition may be about, each with what its value means."""
 
+STATES = ("there", "in place", "partly removed", "gone", "not yet", "perhaps")
+"""How a layer may stand. There: in place or partly removed; perhaps: several are possible."""
+EVER = "ever"
+
 
 @dataclass(frozen=True, slots=True)
 class Condition:
-    """One field and a value; `on` is the day of a state ("" for today, "ever" for any day)."""
+    """One field and a value; a state has a day too.
+
+    Attributes:
+        on: the day of a state: "" for today, "ever" for any day up to today.
+        certainly: whether what holds only possibly does not count.
+    """
 
     field: str
     value: str
     on: str = ""
+    certainly: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,0 +1,203 @@
+"""What a researcher's question is asked of: layers at their places, and agents that were used.
+
+Both are given the same face: whose date, intervention, material and place a condition looks at.
+A condition holds surely, perhaps or not, which is two SQL conditions, the one within the other.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Any, NamedTuple
+
+from sqlalchemy import (
+    Table,
+    and_,
+    case,
+    exists,
+    false,
+    func,
+    literal_column,
+    not_,
+    or_,
+    select,
+    true,
+)
+from sqlalchemy.sql.selectable import FromClause, Select
+
+from conservedb.questions.asking import blank
+from conservedb.questions.research_terms import Test, Value
+from conservedb.records.base import DATE_PARTS
+from conservedb.records.layers import layer, layer_candidate
+from conservedb.records.treatments import agent, agent_place, intervention, intervention_place
+
+LAYER, AGENT = 1, 2
+"""What an occurrence is, as a number in rows of the database."""
+
+
+class Holds(NamedTuple):
+    """Whether a condition holds surely, and whether at least perhaps; never NULL."""
+
+    sure: Test
+    may: Test
+
+
+NEVER_HOLDS = Holds(false(), false())
+PERHAPS_HOLDS = Holds(false(), true())
+ALWAYS_HOLDS = Holds(true(), true())
+AtPlace = Callable[[Value], Holds]
+
+
+@dataclass(frozen=True)
+class Occurrence:
+    """Layers or agents as rows of a selection.
+
+    Attributes:
+        source: where the rows come from.
+        natural: whether no intervention made it: it arose, or is the maker's.
+        place: the one place at which each row is judged, in questions for places only.
+        several: whether that place is one of several candidates.
+    """
+
+    what: int
+    table: Table
+    source: FromClause
+    date: dict[str, Value]
+    natural: Test
+    place: Value | None = None
+    several: Test = NEVER_HOLDS.sure
+
+    @property
+    def id(self) -> Value:
+        """The id of the layer or agent."""
+        return self.table.c.id
+
+    @property
+    def is_layer(self) -> bool:
+        """Whether it is about layers."""
+        return self.what == LAYER
+
+    @property
+    def nameless(self) -> Test:
+        """Whether neither material nor class is on record."""
+        c = self.table.c
+        return and_(c.material_id.is_(None), c.material_class_id.is_(None))
+
+    def at_places(self, holds: AtPlace, unplaced: Holds) -> Holds:
+        """A condition on the place; at most perhaps where several places are candidates.
+
+        Args:
+            holds: whether it holds at the place of an id.
+            unplaced: whether it holds where no place is on record.
+        """
+        if self.place is not None:
+            return holds(self.place)
+        if self.is_layer:
+            return _at_places_of_layer(holds, unplaced)
+        return _at_places_of_agent(holds, unplaced)
+
+
+def _at_places_of_layer(holds: AtPlace, unplaced: Holds) -> Holds:
+    own, other = holds(layer.c.place_id), holds(layer_candidate.c.place_id)
+    candidate = layer_candidate.c.layer_id == layer.c.id
+    perhaps = any_row(layer_candidate, candidate, other.may)
+    placed = layer.c.place_id.is_not(None)
+    nowhere = and_(~placed, ~any_row(layer_candidate, candidate))
+    return Holds(
+        or_(and_(placed, own.sure), and_(nowhere, unplaced.sure)),
+        or_(and_(placed, own.may), and_(~placed, perhaps), and_(nowhere, unplaced.may)),
+    )
+
+
+def _at_places_of_agent(holds: AtPlace, unplaced: Holds) -> Holds:
+    """Where it says so itself, else wherever its intervention took place."""
+    own = agent_place.c.agent_id == agent.c.id
+    deed = intervention_place.c.intervention_id == agent.c.intervention_id
+    said = any_row(agent_place, own)
+    nowhere = and_(~said, ~any_row(intervention_place, deed))
+    at_own, at_deed = holds(agent_place.c.place_id), holds(intervention_place.c.place_id)
+    return Holds(
+        or_(
+            any_row(agent_place, own, at_own.sure),
+            and_(~said, any_row(intervention_place, deed, at_deed.sure)),
+            and_(nowhere, unplaced.sure),
+        ),
+        or_(
+            any_row(agent_place, own, at_own.may),
+            and_(~said, any_row(intervention_place, deed, at_deed.may)),
+            and_(nowhere, unplaced.may),
+        ),
+    )
+
+
+def any_row(table: FromClause, *conditions: Test) -> Test:
+    """Whether a table, or a join, has a row that meets the conditions."""
+    found: Select[Any] = select(literal_column("1")).select_from(table).where(*conditions)
+    return exists(found.correlate_except(table))
+
+
+def _dates_of_layers() -> dict[str, Value]:
+    """The date of a layer; where it has none of its own, that of its intervention."""
+    own = or_(layer.c.date_derived != "blank", layer.c.intervention_id.is_(None))
+    return {
+        part: case((own, layer.c[f"date_{part}"]), else_=intervention.c[f"date_{part}"])
+        for part in DATE_PARTS
+    }
+
+
+_NATURAL = and_(
+    layer.c.intervention_id.is_(None),
+    blank(layer.c.origin).in_([literal_column(f"'{one}'") for one in ("maker", "arisen")]),
+)
+_DEED_OF_LAYER = layer.outerjoin(intervention, intervention.c.id == layer.c.intervention_id)
+_DEED_OF_AGENT = agent.outerjoin(intervention, intervention.c.id == agent.c.intervention_id)
+_DATES_OF_DEED: dict[str, Value] = {part: intervention.c[f"date_{part}"] for part in DATE_PARTS}
+OCCURRENCES = (
+    Occurrence(LAYER, layer, _DEED_OF_LAYER, _dates_of_layers(), _NATURAL),
+    Occurrence(AGENT, agent, _DEED_OF_AGENT, _DATES_OF_DEED, false()),
+)
+"""Each layer once and each agent once, wherever they are."""
+AT_PLACES = (
+    Occurrence(
+        LAYER,
+        layer,
+        _DEED_OF_LAYER.outerjoin(
+            layer_candidate,
+            and_(layer.c.place_id.is_(None), layer_candidate.c.layer_id == layer.c.id),
+        ),
+        _dates_of_layers(),
+        _NATURAL,
+        func.coalesce(layer.c.place_id, layer_candidate.c.place_id),
+        layer.c.place_id.is_(None),
+    ),
+    Occurrence(
+        AGENT,
+        agent,
+        _DEED_OF_AGENT.outerjoin(agent_place, agent_place.c.agent_id == agent.c.id).outerjoin(
+            intervention_place,
+            and_(
+                agent_place.c.agent_id.is_(None),
+                intervention_place.c.intervention_id == agent.c.intervention_id,
+            ),
+        ),
+        _DATES_OF_DEED,
+        false(),
+        func.coalesce(agent_place.c.place_id, intervention_place.c.place_id),
+    ),
+)
+"""Each layer and each agent once for every place where it lies or may lie, or was used."""
+
+
+def all_of(parts: list[Holds]) -> Holds:
+    """What holds where each part holds; everything where there is none."""
+    return Holds(and_(true(), *(p.sure for p in parts)), and_(true(), *(p.may for p in parts)))
+
+
+def any_of(parts: list[Holds]) -> Holds:
+    """What holds where at least one part holds."""
+    return Holds(or_(false(), *(p.sure for p in parts)), or_(false(), *(p.may for p in parts)))
+
+
+def none_of(part: Holds) -> Holds:
+    """What surely holds where the part cannot, and perhaps where the part need not."""
+    return Holds(not_(part.may), not_(part.sure))
