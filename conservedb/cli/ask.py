@@ -7,7 +7,8 @@ says [ROW]}. With --compare: {"question", "description", "days": [ON, ON], "coun
 "only_first", "only_second": what answers certainly or possibly on that day and not on the other
 [ROW]}. With --describe: {"question", "description"}. With --list: {"saved": [{"name", "question",
 "description" ("" where it cannot be read), "saved": DATE, "person", "note"}]}. With --save also
-"change_set": number, null where it was on record already.
+"change_set": number, null where it was on record already. With --csv, --jsonl or --xlsx: {"file":
+path, "rows": number}.
 
 ROW is {"sureness" (certain, possible, unidentified: its matter is on record neither as a material
 nor as a class), "object", "title", "place": mark, "J1 or J2" where either may be meant, "J1, J2"
@@ -22,11 +23,13 @@ from typing import TYPE_CHECKING
 
 import click
 
+from conservedb.cli.out_options import Out, chosen, out_options, write_out
 from conservedb.cli.settings import Settings, asking, shared_options, who_option
 
 if TYPE_CHECKING:
     import datetime
     from collections.abc import Iterable
+    from pathlib import Path
 
     from sqlalchemy import Connection
 
@@ -55,6 +58,7 @@ _ROWS = ("layers", "places", "interventions", "objects")
 )
 @click.option("--compare", nargs=2, metavar="DAY DAY", help="What answers on one of two days only.")
 @click.option("--describe", is_flag=True, help="Only say the question as a sentence.")
+@out_options
 @who_option
 @shared_options
 @click.pass_obj
@@ -70,6 +74,9 @@ def command(
     limit: int,
     compare: tuple[str, str] | None,
     describe: bool,
+    csv: Path | None,
+    jsonl: Path | None,
+    xlsx: Path | None,
 ) -> None:
     """Ask for layers, places, interventions or objects by conditions joined by and, or, not.
 
@@ -80,6 +87,9 @@ def command(
     and not (person: "W. Orde" or kind: join)'
     """
     words = " ".join(text)
+    out = chosen(csv, jsonl, xlsx)
+    if out is not None:
+        _refuse_beside_file(list_, compare, describe, save)
     if list_:
         _list(settings)
         return
@@ -91,6 +101,9 @@ def command(
         raise click.UsageError("--save keeps the question that is written; write one")
     with asking(settings) as (connection, today):
         research = _research(connection, words, saved, rows)
+        if out is not None:
+            _into_file(settings, connection, research, today, order, descending, out)
+            return
         if compare:
             found, lines = _compared(connection, research, compare, today)
         elif describe:
@@ -108,6 +121,14 @@ def command(
         from conservedb.cli.printing import print_lines
 
         print_lines(lines)
+
+
+def _refuse_beside_file(*others: object) -> None:
+    if any(others):
+        raise click.UsageError(
+            "a file takes the rows of one answer; leave --list, --compare, --describe and --save"
+            " away"
+        )
 
 
 def _research(connection: Connection, words: str, saved: str | None, rows: str | None) -> Research:
@@ -158,6 +179,29 @@ def _answer(
         "found": [_row(row) for row in rows],
     }
     return answer, lines
+
+
+def _into_file(
+    settings: Settings,
+    connection: Connection,
+    research: Research,
+    today: datetime.date,
+    order: str,
+    descending: bool,
+    out: Out,
+) -> None:
+    """Every row of the answer, with the question as it can be asked again."""
+    from conservedb.exchange.answers_out import about_answer
+    from conservedb.exchange.answers_out_research import HEADER, cells_of_row
+    from conservedb.knowledge.research_words import describe, say
+    from conservedb.questions.research import counts, rows
+    from conservedb.store.connect import raw_of
+
+    counted = f"{research.rows}: {counts(connection, research, today).sentence}"
+    raw, day = raw_of(connection), today.isoformat()
+    about = about_answer(raw, day, say(research), describe(research), counted)
+    cells = map(cells_of_row, rows(connection, research, today, order, descending))
+    write_out(out, about, HEADER, cells, as_json=settings.json)
 
 
 def _compared(
