@@ -93,6 +93,10 @@ class Materials:
         """The ids of all materials."""
         return self._rows
 
+    def classes(self) -> Mapping[str, int]:
+        """The ids of all classes by their keys."""
+        return self._class_ids
+
     def of_class(self, class_id: int) -> Matter:
         """What is known of a layer of which only the class is known: the rules of its class."""
         row = self._classes[class_id]

@@ -138,12 +138,12 @@ class Reference:
         return tuple(
             Climate(row.room, row.use, row.max_c, row.source)
             for row in self.climates
-            if _begins_with(folded, row.room_folded)
+            if begins_with(folded, row.room_folded)
             and row.since_earliest <= day <= row.until_latest
         )
 
 
-def _begins_with(kept: str, room: str) -> bool:
+def begins_with(kept: str, room: str) -> bool:
     """Whether whereabouts are in a room: "store 1, bay 2" is in "store 1", "store 10" is not."""
     rest = kept[len(room) :]
     return bool(room) and kept.startswith(room) and not rest[:1].isalnum()

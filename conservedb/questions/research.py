@@ -1,7 +1,9 @@
 """What a researcher asks of the whole record: how many answer and how far, and which.
 
 The conditions become one statement of the database; what is counted and what is shown are
-worked out there. Each statement is made once for a question and kept.
+worked out there. Each statement is made once for a question and kept. Only rules of the trade
+are tried in Python, on the objects that the other conditions leave: a question for nothing but
+a rule looks at every object.
 """
 
 from __future__ import annotations
@@ -20,20 +22,23 @@ from conservedb.questions.evidence import when
 from conservedb.questions.research_answers import COLUMNS, Counts, Page, ResearchRow
 from conservedb.questions.research_meanings import STATEMENTS as _MEANINGS
 from conservedb.questions.research_meanings import Meanings, conditions, meaning_of
+from conservedb.questions.research_rules import broken_at, without_rules
 from conservedb.questions.research_statements import (
     CERTAIN,
     POSSIBLE,
     UNIDENTIFIED,
+    answering_objects,
     counting,
     paging,
 )
 
 STATEMENTS = _MEANINGS
-_SURENESS = {
+SURENESS_OF = {
     CERTAIN: answers.CERTAIN,
     POSSIBLE: answers.POSSIBLE,
     UNIDENTIFIED: answers.UNIDENTIFIED,
 }
+"""How far a row answers, from what the database says of it."""
 _WHAT = ("", "layer", "agent")
 _DATE, _MASK, _LAYERS = 11, 17, 18
 
@@ -45,9 +50,9 @@ def counts(connection: Connection, research: Research, today: datetime.date) -> 
         NoSuch: a material, person or word of a closed list is not on record.
         Ambiguous: a word may mean several of them.
     """
-    question = counting(research, _meanings(connection, research))
+    question = counting(research, meanings_on(connection, research, today.toordinal()))
     found = dict(question.tuples(connection, today=today.toordinal()))
-    return Counts(*(found.get(score, 0) for score in _SURENESS))
+    return Counts(*(found.get(score, 0) for score in SURENESS_OF))
 
 
 def page(
@@ -72,9 +77,11 @@ def page(
     """
     if order not in COLUMNS:
         raise NoSuch("column", order, COLUMNS)
-    question = paging(research, _meanings(connection, research), order, descending)
+    question = paging(
+        research, meanings_on(connection, research, today.toordinal()), order, descending
+    )
     found = question.tuples(connection, today=today.toordinal(), start=start, length=length)
-    return Page(research, tuple(map(_row, found)), start)
+    return Page(research, tuple(map(row_of, found)), start)
 
 
 def rows(
@@ -93,12 +100,20 @@ def rows(
     yield from page(connection, research, today, order, descending, 0, -1).rows
 
 
-def _meanings(connection: Connection, research: Research) -> Meanings:
-    found = dict.fromkeys(conditions(research.where))
-    return tuple((condition, meaning_of(connection, condition)) for condition in found)
+def meanings_on(connection: Connection, research: Research, day: int) -> Meanings:
+    """What the values mean; rules are tried on the objects that all else leaves."""
+    found = {one: meaning_of(connection, one) for one in conditions(research.where)}
+    ruled = [one for one in found if one.field == "rule"]
+    if ruled:
+        rest = Research("layers", without_rules(research.where))
+        question = answering_objects(rest, tuple(found.items()))
+        objects = [row.object_id for row in question.all(connection, today=day)]
+        found |= {one: broken_at(connection, found[one].words[0], objects, day) for one in ruled}
+    return tuple(found.items())
 
 
-def _row(row: Row) -> ResearchRow:
-    words = (_SURENESS[row[0]], *row[1:4], _WHAT[row[4]], *row[5:_DATE])
+def row_of(row: Row) -> ResearchRow:
+    """A row as the database gives it, made into one of the answer."""
+    words = (SURENESS_OF[row[0]], *row[1:4], _WHAT[row[4]], *row[5:_DATE])
     standing = state(row[_MASK]) if row[_MASK] else ""
     return ResearchRow._make((*words, when(row, _DATE), standing, row[_LAYERS]))

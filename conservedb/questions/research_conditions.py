@@ -6,24 +6,31 @@ known. Words are compared without the case of their plain letters.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
-from typing import Any
+from collections.abc import Callable
 
-from sqlalchemy import BindParameter, and_, bindparam, false, func, literal_column, or_, select
+from sqlalchemy import and_, false, func, literal_column, or_, select
 
 from conservedb.dates import OPEN_END, OPEN_START, read, read_span
 from conservedb.knowledge.layers import GONE, NOT_YET, PRESENT, REDUCED
 from conservedb.knowledge.research import EVER, Condition
 from conservedb.questions.asking import Selection, blank
-from conservedb.questions.research_meanings import Meant
 from conservedb.questions.research_occurrences import (
     ALWAYS_HOLDS,
     NEVER_HOLDS,
     Holds,
     Occurrence,
+    any_row,
+)
+from conservedb.questions.research_terms import (
+    TODAY,
+    Meant,
     Test,
     Value,
-    any_row,
+    ascii_lower,
+    given,
+    has_words,
+    is_any,
+    one_of_ids,
 )
 from conservedb.questions.states import is_one, mask_at, rests_on_qualified
 from conservedb.records.layers import layer
@@ -33,7 +40,6 @@ from conservedb.records.sources import source, statement, statement_person
 from conservedb.records.treatments import intervention, intervention_aim, intervention_person
 from conservedb.store.keys import fold
 
-TODAY: BindParameter[int] = bindparam("today")
 _MASKS = {
     "there": PRESENT | REDUCED,
     "in place": PRESENT,
@@ -42,35 +48,6 @@ _MASKS = {
     "not yet": NOT_YET,
 }
 _UNSURE = ("inferred", "unknown")
-
-
-# -- words --------------------------------------------------------------------------------
-
-
-def given(value: Any) -> BindParameter[Any]:  # noqa: ANN401 (text or a number)
-    """A value as a parameter: text of a user is never part of the statement."""
-    return bindparam(None, value, unique=True)
-
-
-def is_any(column: Value, values: Iterable[Any]) -> Test:
-    """Whether a column has one of some values; of none, false."""
-    return column.in_([given(value) for value in values] or [literal_column("NULL")])
-
-
-def one_of_ids(column: Value, ids: Iterable[int]) -> Test:
-    """Whether a column has one of some ids of the database."""
-    return column.in_([literal_column(str(int(one))) for one in ids] or [literal_column("NULL")])
-
-
-def has_words(column: Value, words: str) -> Test:
-    """Whether each of the words stands in a text."""
-    lowered = func.lower(func.coalesce(column, ""))
-    return and_(*(lowered.contains(_ascii_lower(word), autoescape=True) for word in words.split()))
-
-
-def _ascii_lower(text: str) -> str:
-    """The text as SQLite's lower() gives it: only plain letters change."""
-    return "".join(c.lower() if c.isascii() else c for c in text)
 
 
 def _recorded(column: Value, matches: Test) -> Holds:
@@ -83,38 +60,50 @@ def _recorded(column: Value, matches: Test) -> Holds:
 
 def materials_meant(meant: Meant) -> Selection:
     """The ids of the materials that are meant."""
-    column = material.c.class_id if meant.is_class else material.c.id
-    return select(material.c.id).where(one_of_ids(column, meant.ids))
+    column = material.c.class_id if meant.classes else material.c.id
+    return select(material.c.id).where(one_of_ids(column, meant.classes or meant.ids))
 
 
-def classes_meant(meant: Meant) -> tuple[int, ...]:
-    """The ids of the classes of which everything is meant."""
-    return meant.ids if meant.is_class else ()
-
-
-def stated(owner: str, ids: Value, meant: Meant) -> Test:
-    """Whether a statement names what is meant as the material of a record."""
+def stated(owner: str, ids: Value, materials: Selection) -> Test:
+    """Whether a statement names one of some materials as that of a record."""
     return any_row(
         statement,
         statement.c[f"{owner}_id"] == ids,
         statement.c.field == "material",
         statement.c.material_id.is_not(None),
-        statement.c.material_id.in_(materials_meant(meant)),
+        statement.c.material_id.in_(materials),
     )
 
 
-def _material_is(occurrence: Occurrence, _: Condition, meant: Meant) -> Holds:
-    """Sure where material or class are at or below what is meant and the identity is sure."""
+def matter_is(occurrence: Occurrence, meant: Meant, materials: Selection) -> Holds:
+    """Sure where material or class are among those meant and the identity is sure.
+
+    Perhaps where only a class is known of which some are meant, or a statement says so.
+    """
     c = occurrence.table.c
-    own = and_(c.material_id.is_not(None), c.material_id.in_(materials_meant(meant)))
     known = c.material_class_id.is_not(None)
-    below = and_(known, one_of_ids(c.material_class_id, classes_meant(meant)))
-    loosely = and_(known, one_of_ids(c.material_class_id, (*classes_meant(meant), *meant.above)))
+    own = and_(c.material_id.is_not(None), c.material_id.in_(materials))
+    below = and_(known, one_of_ids(c.material_class_id, meant.classes))
+    loosely = and_(known, one_of_ids(c.material_class_id, (*meant.classes, *meant.above)))
     sure = or_(own, below)
     if not occurrence.is_layer:
         return Holds(sure, or_(own, loosely))
     identity = blank(layer.c.identified).not_in([literal_column(f"'{one}'") for one in _UNSURE])
-    return Holds(and_(identity, sure), or_(own, loosely, stated("layer", layer.c.id, meant)))
+    said = stated("layer", layer.c.id, materials)
+    return Holds(and_(identity, sure), or_(own, loosely, said))
+
+
+def _material_is(occurrence: Occurrence, _: Condition, meant: Meant) -> Holds:
+    return matter_is(occurrence, meant, materials_meant(meant))
+
+
+def _reversible_as(occurrence: Occurrence, _: Condition, meant: Meant) -> Holds:
+    """By what is known of a layer of its material; an agent was not meant to stay."""
+    if not occurrence.is_layer:
+        return NEVER_HOLDS
+    return matter_is(
+        occurrence, meant, select(material.c.id).where(one_of_ids(material.c.id, meant.ids))
+    )
 
 
 def _identified_as(occurrence: Occurrence, _: Condition, meant: Meant) -> Holds:
@@ -127,7 +116,7 @@ def _role_is(occurrence: Occurrence, condition: Condition, _: Meant) -> Holds:
     if not occurrence.is_layer:
         return NEVER_HOLDS
     value = condition.value.strip()
-    spelt = dict.fromkeys((_ascii_lower(value), value.lower(), fold(value)))
+    spelt = dict.fromkeys((ascii_lower(value), value.lower(), fold(value)))
     return _recorded(layer.c.role, is_any(func.lower(layer.c.role), spelt))
 
 
@@ -242,7 +231,7 @@ def objects_meant(value: str) -> Selection:
     """The ids of objects with that number, or with the words of it at starts of words in titles."""
     title = literal_column("' '").concat(func.coalesce(object_.c.title_folded, ""))
     words = fold(value).split()
-    titled = [title.contains(f" {word}", autoescape=True) for word in words]
+    titled = [func.instr(title, given(f" {word}")) > 0 for word in words]
     numbered = object_.c.number_folded == given(fold(value))
     return select(object_.c.id).where(or_(numbered, and_(*titled) if titled else false()))
 
@@ -260,7 +249,8 @@ def _on_kind_of_object(occurrence: Occurrence, _: Condition, meant: Meant) -> Ho
 
 
 Judge = Callable[[Occurrence, Condition, Meant], Holds]
-ON_MATTER: dict[str, Judge] = {"material": _material_is}
+ON_MATTER: dict[str, Judge] = {"material": _material_is, "reversibility": _reversible_as}
+"""Conditions that are judged twice where neither material nor class is on record."""
 JUDGES: dict[str, Judge] = {
     "as": _laid_as,
     "role": _role_is,

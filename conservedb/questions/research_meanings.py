@@ -3,20 +3,26 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from typing import Any
 
 from sqlalchemy import BindParameter, Connection, bindparam, select, union_all
 
 from conservedb.knowledge.research import And, Condition, Not, Or, Tree
+from conservedb.knowledge.verdicts import WORST_FIRST
 from conservedb.questions import meanings
 from conservedb.questions.answers import NoSuch
 from conservedb.questions.asking import Question
 from conservedb.questions.basics import Ambiguous
+from conservedb.questions.research_environment import STATEMENTS as _ENVIRONMENT
+from conservedb.questions.research_environment import rooms_of
+from conservedb.questions.research_reversibility import reversible
+from conservedb.questions.research_rules import known_rule
+from conservedb.questions.research_terms import Meant
 from conservedb.records.layers import IDENTIFIED
 from conservedb.records.materials import material, material_class
 from conservedb.records.objects import object_
 from conservedb.records.people import person, person_alias
+from conservedb.records.rules import ROOM_USES
 from conservedb.records.sources import source
 from conservedb.records.treatments import AIMS, INTERVENTION_KINDS
 from conservedb.store.keys import fold
@@ -63,25 +69,9 @@ OBJECT_KINDS = Question(select(object_.c.kind).where(object_.c.kind.is_not(None)
 SOURCE_KINDS = Question(select(source.c.kind).where(source.c.kind.is_not(None)).distinct())
 STATEMENTS = (
     *meanings.STATEMENTS,
+    *_ENVIRONMENT,
     *(BELOW, ABOVE_CLASS, ABOVE_MATERIAL, PEOPLE, EVERYBODY, OBJECT_KINDS, SOURCE_KINDS),
 )
-
-
-@dataclass(frozen=True, slots=True)
-class Meant:
-    """What a value means.
-
-    Attributes:
-        ids: of the one material or person, or of the classes with everything below them.
-        above: ids of the classes above.
-        words: as they stand in the database.
-        is_class: whether `ids` are those of classes.
-    """
-
-    ids: tuple[int, ...] = ()
-    above: tuple[int, ...] = ()
-    words: tuple[str, ...] = ()
-    is_class: bool = False
 
 
 Meanings = tuple[tuple[Condition, Meant], ...]
@@ -112,9 +102,16 @@ def meaning_of(connection: Connection, condition: Condition) -> Meant:
     if field == "person":
         return Meant((_person(connection, value),))
     if field in _LISTED:
-        return Meant(words=(_listed(*_LISTED[field], value),))
+        return Meant(words=(listed(*_LISTED[field], value),))
     if field == "object kind":
         return Meant(words=_alike(OBJECT_KINDS.tuples(connection), value))
+    if field == "rule":
+        return Meant(words=(known_rule(connection, value),))
+    if field == "environment":
+        use = listed("environment", ROOM_USES, value)
+        return Meant(words=(use,), rooms=rooms_of(connection, use))
+    if field == "reversibility":
+        return reversible(connection, listed("verdict on removal", WORST_FIRST, value))
     if field == "source":
         return Meant(words=_alike(SOURCE_KINDS.tuples(connection), value))
     return Meant(words=(value,))
@@ -130,9 +127,10 @@ _LISTED = {
 def _matter(connection: Connection, word: str) -> Meant:
     found = meanings.meaning(connection, word)
     if found.kind == "material":
-        return Meant((found.id,), _ids(ABOVE_MATERIAL.tuples(connection, id=found.id)))
+        above = _ids(ABOVE_MATERIAL.tuples(connection, id=found.id))
+        return Meant((found.id,), above=above)
     below = _ids(BELOW.tuples(connection, id=found.id))
-    return Meant(below, _ids(ABOVE_CLASS.tuples(connection, id=found.id)), is_class=True)
+    return Meant(classes=below, above=_ids(ABOVE_CLASS.tuples(connection, id=found.id)))
 
 
 def _ids(rows: Iterable[tuple[Any, ...]]) -> tuple[int, ...]:
@@ -149,7 +147,8 @@ def _person(connection: Connection, word: str) -> int:
     return int(found[0].id)
 
 
-def _listed(what: str, known: Sequence[str], value: str) -> str:
+def listed(what: str, known: Sequence[str], value: str) -> str:
+    """The word of a closed list that a value is; NoSuch where it is none."""
     word = fold(value)
     if word not in known:
         raise NoSuch(what, value, _near(word, {one: one for one in known}) or tuple(known))

@@ -17,16 +17,12 @@ from conservedb.dates import OPEN_END, OPEN_START
 from conservedb.knowledge.research import And, Condition, Or, Tree
 from conservedb.questions.asking import Selection
 from conservedb.questions.research_conditions import (
-    classes_meant,
-    has_words,
-    is_any,
     materials_meant,
     objects_meant,
-    one_of_ids,
     span_of,
 )
-from conservedb.questions.research_meanings import Meant
 from conservedb.questions.research_occurrences import any_row
+from conservedb.questions.research_terms import Meant, has_words, is_any, one_of_ids
 from conservedb.records.layers import layer
 from conservedb.records.objects import object_
 from conservedb.records.sources import statement, statement_person
@@ -54,7 +50,7 @@ def narrowed(tree: Tree, meanings: Meanings) -> Narrowed | None:
         return min(parts, key=lambda one: one.rank, default=None)
     if isinstance(tree, Or):
         parts = [one for part in tree.parts if (one := narrowed(part, meanings))]
-        if len(parts) == len(tree.parts):
+        if parts and len(parts) == len(tree.parts):
             return Narrowed(
                 max(one.rank for one in parts),
                 tuple(chain.from_iterable(one.layers for one in parts)),
@@ -84,7 +80,7 @@ def _kind_of_object(_: Condition, meant: Meant) -> Narrowed:
 def _material(_: Condition, meant: Meant) -> Narrowed:
     """With all that has neither material nor class on record: it may be what is meant."""
     materials = materials_meant(meant)
-    loosely = (*classes_meant(meant), *meant.above)
+    loosely = (*meant.classes, *meant.above)
     said = select(statement.c.layer_id).where(
         statement.c.material_id.in_(materials),
         statement.c.field == "material",

@@ -11,7 +11,6 @@ from dataclasses import dataclass
 from typing import Any, NamedTuple
 
 from sqlalchemy import (
-    ColumnElement,
     Table,
     and_,
     case,
@@ -24,17 +23,16 @@ from sqlalchemy import (
     select,
     true,
 )
-from sqlalchemy.sql.selectable import FromClause
+from sqlalchemy.sql.selectable import FromClause, Select
 
 from conservedb.questions.asking import blank
+from conservedb.questions.research_terms import Test, Value
 from conservedb.records.base import DATE_PARTS
 from conservedb.records.layers import layer, layer_candidate
 from conservedb.records.treatments import agent, agent_place, intervention, intervention_place
 
 LAYER, AGENT = 1, 2
 """What an occurrence is, as a number in rows of the database."""
-Value = ColumnElement[Any]
-Test = ColumnElement[bool]
 
 
 class Holds(NamedTuple):
@@ -45,6 +43,7 @@ class Holds(NamedTuple):
 
 
 NEVER_HOLDS = Holds(false(), false())
+PERHAPS_HOLDS = Holds(false(), true())
 ALWAYS_HOLDS = Holds(true(), true())
 AtPlace = Callable[[Value], Holds]
 
@@ -84,12 +83,12 @@ class Occurrence:
         c = self.table.c
         return and_(c.material_id.is_(None), c.material_class_id.is_(None))
 
-    def at_places(self, holds: AtPlace, unplaced: Test) -> Holds:
+    def at_places(self, holds: AtPlace, unplaced: Holds) -> Holds:
         """A condition on the place; at most perhaps where several places are candidates.
 
         Args:
             holds: whether it holds at the place of an id.
-            unplaced: whether it perhaps holds where no place is on record.
+            unplaced: whether it holds where no place is on record.
         """
         if self.place is not None:
             return holds(self.place)
@@ -98,39 +97,42 @@ class Occurrence:
         return _at_places_of_agent(holds, unplaced)
 
 
-def _at_places_of_layer(holds: AtPlace, unplaced: Test) -> Holds:
+def _at_places_of_layer(holds: AtPlace, unplaced: Holds) -> Holds:
     own, other = holds(layer.c.place_id), holds(layer_candidate.c.place_id)
     candidate = layer_candidate.c.layer_id == layer.c.id
     perhaps = any_row(layer_candidate, candidate, other.may)
-    nowhere = and_(unplaced, ~any_row(layer_candidate, candidate))
     placed = layer.c.place_id.is_not(None)
+    nowhere = and_(~placed, ~any_row(layer_candidate, candidate))
     return Holds(
-        and_(placed, own.sure), or_(and_(placed, own.may), and_(~placed, or_(perhaps, nowhere)))
+        or_(and_(placed, own.sure), and_(nowhere, unplaced.sure)),
+        or_(and_(placed, own.may), and_(~placed, perhaps), and_(nowhere, unplaced.may)),
     )
 
 
-def _at_places_of_agent(holds: AtPlace, unplaced: Test) -> Holds:
+def _at_places_of_agent(holds: AtPlace, unplaced: Holds) -> Holds:
     """Where it says so itself, else wherever its intervention took place."""
     own = agent_place.c.agent_id == agent.c.id
     deed = intervention_place.c.intervention_id == agent.c.intervention_id
     said = any_row(agent_place, own)
+    nowhere = and_(~said, ~any_row(intervention_place, deed))
     at_own, at_deed = holds(agent_place.c.place_id), holds(intervention_place.c.place_id)
-    nowhere = and_(unplaced, ~any_row(intervention_place, deed))
     return Holds(
         or_(
             any_row(agent_place, own, at_own.sure),
             and_(~said, any_row(intervention_place, deed, at_deed.sure)),
+            and_(nowhere, unplaced.sure),
         ),
         or_(
             any_row(agent_place, own, at_own.may),
-            and_(~said, or_(any_row(intervention_place, deed, at_deed.may), nowhere)),
+            and_(~said, any_row(intervention_place, deed, at_deed.may)),
+            and_(nowhere, unplaced.may),
         ),
     )
 
 
 def any_row(table: FromClause, *conditions: Test) -> Test:
     """Whether a table, or a join, has a row that meets the conditions."""
-    found = select(literal_column("1")).select_from(table).where(*conditions)
+    found: Select[Any] = select(literal_column("1")).select_from(table).where(*conditions)
     return exists(found.correlate_except(table))
 
 

@@ -1,0 +1,87 @@
+"""What the conditions of a researcher's question share: values as parameters, and words."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from typing import Any, NamedTuple
+
+from sqlalchemy import BindParameter, ColumnElement, and_, bindparam, func, literal_column
+
+Value = ColumnElement[Any]
+Test = ColumnElement[bool]
+TODAY: BindParameter[int] = bindparam("today")
+
+
+class Room(NamedTuple):
+    """Words of whereabouts that are in a room, the days for which its use is sure."""
+
+    names: tuple[str, ...]
+    fits: bool
+    first: int
+    last: int
+
+
+class Listed(NamedTuple):
+    """Ids that a condition holds of, surely and perhaps, as lists in JSON."""
+
+    sure: str = "[]"
+    perhaps: str = "[]"
+
+
+class Broken(NamedTuple):
+    """What a rule is broken at: layers, places with all that is there, whole objects."""
+
+    layers: Listed = Listed()
+    places: Listed = Listed()
+    objects: Listed = Listed()
+
+
+NOWHERE = Broken()
+
+
+@dataclass(frozen=True, slots=True)
+class Meant:
+    """What a value means.
+
+    Attributes:
+        ids: of the material or materials, or of the person.
+        classes: ids of the classes of which everything is meant, with those below them.
+        above: ids of the classes of which some may be meant.
+        words: as they stand in the database.
+        rooms: of a condition on the environment.
+        broken: where a rule is broken, of a condition on a rule.
+    """
+
+    ids: tuple[int, ...] = ()
+    classes: tuple[int, ...] = ()
+    above: tuple[int, ...] = ()
+    words: tuple[str, ...] = ()
+    rooms: tuple[Room, ...] = ()
+    broken: Broken = NOWHERE
+
+
+def given(value: Any) -> BindParameter[Any]:  # noqa: ANN401 (text or a number)
+    """A value as a parameter: text of a user is never part of the statement."""
+    return bindparam(None, value, unique=True)
+
+
+def is_any(column: Value, values: Iterable[Any]) -> Test:
+    """Whether a column has one of some values; of none, false."""
+    return column.in_([given(value) for value in values] or [literal_column("NULL")])
+
+
+def one_of_ids(column: Value, ids: Iterable[int]) -> Test:
+    """Whether a column has one of some ids of the database."""
+    return column.in_([literal_column(str(int(one))) for one in ids] or [literal_column("NULL")])
+
+
+def has_words(column: Value, words: str) -> Test:
+    """Whether each of the words stands in a text."""
+    lowered = func.lower(func.coalesce(column, ""))
+    return and_(*(func.instr(lowered, given(ascii_lower(word))) > 0 for word in words.split()))
+
+
+def ascii_lower(text: str) -> str:
+    """The text as SQLite's lower() gives it: only plain letters change."""
+    return "".join(c.lower() if c.isascii() else c for c in text)
