@@ -1,4 +1,4 @@
-"""Derived objects: the triggers that guard the tables, generated here and nowhere else.
+"""Derived objects: triggers, and the search index with its views, made here and nowhere else.
 
 They are left out of migrations and of `demo.sqlite.sql`, and rebuilt whenever the text
 below differs from what the file carries (its `PRAGMA user_version` holds a hash of it).
@@ -87,7 +87,7 @@ AND EXISTS (
 
 def statements() -> list[str]:
     """The text of every derived object, in the order in which they are made."""
-    from conservedb.store import logging_triggers  # needs every table
+    from conservedb.store import logging_triggers, search  # need every table
 
     guards = [
         f"CREATE TRIGGER {guard.name}_{moment.lower()} AFTER {moment} ON {guard.table}\n"
@@ -96,7 +96,7 @@ def statements() -> list[str]:
         for guard in GUARDS
         for moment in ("INSERT", "UPDATE")
     ]
-    return [*guards, *logging_triggers.statements()]
+    return [*guards, *logging_triggers.statements(), *search.statements()]
 
 
 def broken_rows(raw: sqlite3.Connection) -> list[str]:
@@ -119,21 +119,31 @@ def fingerprint(texts: Iterable[str] | None = None) -> int:
 
 def present(raw: sqlite3.Connection) -> int:
     """The fingerprint of the derived objects that the file really has."""
-    rows = raw.execute("SELECT sql FROM sqlite_schema WHERE type IN ('trigger', 'view')")
-    return fingerprint(text for (text,) in rows)
+    return fingerprint(text for _, _, text in _made(raw))
 
 
 def drop(raw: sqlite3.Connection) -> None:
-    """Take away every trigger and view, inside the caller's transaction."""
-    rows = raw.execute("SELECT type, name FROM sqlite_schema WHERE type IN ('trigger', 'view')")
-    for kind, name in rows.fetchall():
+    """Take away every derived object, inside the caller's transaction."""
+    for kind, name, _ in _made(raw):
         quoted = name.replace('"', '""')
         raw.execute(f'DROP {kind} "{quoted}"')
 
 
+def _made(raw: sqlite3.Connection) -> list[tuple[str, str, str]]:
+    """Kind, name and text of each trigger, view and virtual table, triggers first."""
+    rows = raw.execute(
+        "SELECT type, name, sql FROM sqlite_schema WHERE type IN ('trigger', 'view')"
+        " OR sql LIKE 'CREATE VIRTUAL TABLE%' ORDER BY type = 'table', type"
+    )
+    return rows.fetchall()
+
+
 def build(raw: sqlite3.Connection) -> None:
     """Make every derived object anew, inside the caller's transaction."""
+    from conservedb.store import search
+
     drop(raw)
     for statement in statements():
         raw.execute(statement)
+    search.rebuild(raw)
     raw.execute(f"PRAGMA user_version={FINGERPRINT}")

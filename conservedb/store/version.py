@@ -14,7 +14,7 @@ REVISIONS = ("0001", "0002", "0003", "0004")
 
 HEAD = REVISIONS[-1]
 
-FINGERPRINT = 687781795
+FINGERPRINT = 168653110
 """That of the derived objects (`PRAGMA user_version`); a test holds it against `store.derived`."""
 
 
