@@ -45,7 +45,7 @@ def statements() -> Iterator[str]:
     for one in SEARCHED:
         yield f"CREATE VIEW {INDEX}_{one.table} AS\n{_rows(one)}"
     whole = "\nUNION ALL\n".join(
-        f"SELECT id + {_first(one.table)} AS id, {_COLUMNS} FROM {INDEX}_{one.table}"
+        f"SELECT id + {first(one.table)} AS id, {_COLUMNS} FROM {INDEX}_{one.table}"
         for one in SEARCHED
     )
     yield f"CREATE VIEW {TEXT} AS\n{whole}"
@@ -110,9 +110,9 @@ def matching(
     raw: sqlite3.Connection,
     words: Sequence[str],
     *,
-    names: bool,
-    below: int | None = None,
     most: int,
+    names: bool = False,
+    below: int | None = None,
 ) -> list[int]:
     """Entries in which every word begins some word, the newest of the first table first.
 
@@ -121,16 +121,24 @@ def matching(
         names: look only at what records are called by.
         below: only entries with a lower number.
     """
-    asked = " AND ".join(map(_asked, words))
-    rows = raw.execute(
-        MATCHING,
-        (f"{{names plain}} : ({asked})" if names else asked, below or len(SEARCHED) * _ROOM, most),
-    )
+    limit = above(_TABLES[0]) if below is None else below
+    rows = raw.execute(MATCHING, (_asked(words, names=names), limit, most))
     return [number for (number,) in rows]
+
+
+def count(raw: sqlite3.Connection, words: Sequence[str], table: str, most: int) -> int:
+    """How many records of a table have all the words; counted up to `most`."""
+    reach = (first(table), above(table))
+    row = raw.execute(COUNTING, (_asked(words), *reach, most)).fetchone()
+    return int(row[0])
 
 
 MATCHING = (
     f"SELECT rowid FROM {INDEX} WHERE {INDEX} MATCH ? AND rowid < ? ORDER BY rowid DESC LIMIT ?"
+)
+COUNTING = (
+    f"SELECT count(*) FROM (SELECT 1 FROM {INDEX} WHERE {INDEX} MATCH ?"
+    " AND rowid >= ? AND rowid < ? LIMIT ?)"
 )
 
 
@@ -140,25 +148,34 @@ def entry(number: int) -> Entry:
     return Entry(_TABLES[-1 - code], record)
 
 
-def first_of(table: str) -> int:
-    """A number at or below those of all the entries of a table, and above those of later ones."""
-    return _first(table)
+def first(table: str) -> int:
+    """The lowest number that an entry of the table may have."""
+    return (len(SEARCHED) - 1 - _TABLES.index(table)) * _ROOM
 
 
-def _asked(word: str) -> str:
-    """A word as FTS5 takes it: always in quotes, its signs parting it, the last part begun."""
-    spellings = dict.fromkeys(
+def above(table: str) -> int:
+    """A number above those of all the entries of the table, and of the tables after it."""
+    return first(table) + _ROOM
+
+
+def _asked(words: Sequence[str], *, names: bool = False) -> str:
+    asked = " AND ".join(map(_spellings, words))
+    return f"{{names plain}} : ({asked})" if names else asked
+
+
+def _spellings(word: str) -> str:
+    """A word as FTS5 takes it: in quotes, where nothing is a command; the last part begun.
+
+    Its signs part it; it is asked for without them too, and as `fold` writes it.
+    """
+    written = dict.fromkeys(
         spelling
         for text in (word, fold(word))
         for spelling in (text, squeezed(text))
         if _WORD.search(spelling)
     )
-    doubled = (spelling.replace('"', '""') for spelling in spellings)
+    doubled = (spelling.replace('"', '""') for spelling in written)
     return "({})".format(" OR ".join(f'"{one}"*' for one in doubled))
-
-
-def _first(table: str) -> int:
-    return (len(SEARCHED) - 1 - _TABLES.index(table)) * _ROOM
 
 
 def _rows(one: Searched) -> str:
@@ -223,13 +240,13 @@ def _triggers(one: Searched) -> Iterator[str]:
 def _put_in(table: str, record: str) -> str:
     return (
         f"INSERT INTO {INDEX} (rowid, {_COLUMNS})"
-        f" SELECT id + {_first(table)}, {_COLUMNS} FROM {INDEX}_{table} WHERE id = {record}"
+        f" SELECT id + {first(table)}, {_COLUMNS} FROM {INDEX}_{table} WHERE id = {record}"
     )
 
 
 def _take_out(table: str, record: str) -> str:
     return (
         f"INSERT INTO {INDEX} ({INDEX}, rowid, {_COLUMNS})"
-        f" SELECT 'delete', id + {_first(table)}, {_COLUMNS}"
+        f" SELECT 'delete', id + {first(table)}, {_COLUMNS}"
         f" FROM {INDEX}_{table} WHERE id = {record}"
     )
