@@ -10,7 +10,6 @@ something are offered.
 from __future__ import annotations
 
 import json
-import sqlite3
 from collections import defaultdict
 from collections.abc import Sequence
 from dataclasses import dataclass, field
@@ -23,8 +22,8 @@ from conservedb.questions.find_answers import FoundAnswer, FoundGroup
 from conservedb.questions.find_hits import (
     Candidate,
     Typed,
-    called_within,
     candidate,
+    fits,
     hit,
     is_exact,
     ranked,
@@ -37,7 +36,6 @@ from conservedb.records.people import person
 from conservedb.records.places import place
 from conservedb.records.treatments import intervention, treatment
 from conservedb.store import search
-from conservedb.store.connect import raw_of
 from conservedb.store.keys import fold
 
 MOST = 8
@@ -80,12 +78,8 @@ _MARKED = (
     ("place", _of_object(place, "mark_folded")),
     ("component", _of_object(component, "mark_folded")),
 )
-_CITED = tuple(
-    (table.name, _of_object(table, "ref")) for table in (treatment, intervention, layer)
-)
-_NUMBERED = Question(
-    select(object_.c.number).where(object_.c.number_folded == bindparam("number"))
-)
+_CITED = tuple((table.name, _of_object(table, "ref")) for table in (treatment, intervention, layer))
+_NUMBERED = Question(select(object_.c.number).where(object_.c.number_folded == bindparam("number")))
 STATEMENTS = (
     *(shown.rows for shown in SHOWN.values()),
     *(question for _, question in (*_EXACT, *_MARKED, *_CITED)),
@@ -131,7 +125,7 @@ def find(connection: Connection, text: str, most: int = MOST) -> FoundAnswer:
         nothing = "there is no letter and no digit in it to look for"
         return FoundAnswer(groups, (), nothing if whole and not groups else "")
     _on_object(connection, typed, found)
-    _beginning(raw_of(connection), typed.words, _CONSIDERED, found)
+    _beginning(connection, typed.words, _CONSIDERED, found)
     if sum(of.total + len(of.first) + len(of.on) for of in found.values()) < _FEW:
         for table, records in find_near.inside(connection, typed.words).items():
             found[table].inside += records
@@ -175,7 +169,7 @@ def _within_object(
 ) -> None:
     """Records of one object in which the words stand."""
     anywhere: Gathered = defaultdict(_Of)
-    _beginning(raw_of(connection), words, _ON_OBJECT, anywhere)
+    _beginning(connection, words, _ON_OBJECT, anywhere)
     for table, of in anywhere.items():
         rows = SHOWN[table].rows.all(connection, wanted=json.dumps(of.records))
         found[table].on += (row.id for row in rows if row.object == number)
@@ -183,7 +177,7 @@ def _within_object(
 
 
 def _beginning(
-    raw: sqlite3.Connection, words: Sequence[str], considered: int, found: Gathered
+    connection: Connection, words: Sequence[str], considered: int, found: Gathered
 ) -> None:
     """Records in which every word begins some word, the newest of each table.
 
@@ -191,7 +185,7 @@ def _beginning(
     """
     below = None
     while True:
-        numbers = search.matching(raw, words, below=below, most=considered)
+        numbers = search.matching(connection, words, below=below, most=considered)
         by_table: dict[str, list[int]] = {}
         for table, record in map(search.entry, numbers):
             by_table.setdefault(table, []).append(record)
@@ -205,22 +199,22 @@ def _beginning(
             return
         below = search.above(last)
         if len(by_table) == 1:
-            _many(raw, words, last, considered, found[last])
+            _many(connection, words, last, considered, found[last])
             below = search.first(last)
 
 
 def _many(
-    raw: sqlite3.Connection, words: Sequence[str], table: str, considered: int, of: _Of
+    connection: Connection, words: Sequence[str], table: str, considered: int, of: _Of
 ) -> None:
     """More of a table than can be looked at: those called so before the others, and a count."""
     above = search.above(table)
     for names in (True, False):
-        numbers = search.matching(raw, words, names=names, below=above, most=considered)
+        numbers = search.matching(connection, words, names=names, below=above, most=considered)
         entries = [entry.record for entry in map(search.entry, numbers) if entry.table == table]
         of.records += entries
         if len(entries) == considered:
             break
-    of.total = search.count(raw, words, table, _COUNTED)
+    of.total = search.count(connection, words, table, _COUNTED)
     of.more = of.total == _COUNTED
 
 
@@ -258,9 +252,8 @@ def _listed(
     shown = SHOWN[table]
     rows = shown.rows.all(connection, wanted=json.dumps(list(wanted)))
     known = {*ahead, *of.records}
-    inner = typed._replace(within=True)
-    made = [candidate(shown, row) for row in rows]
-    kept = [one for one in made if one.row.id in known or called_within(one, inner)]
+    made = (candidate(shown, row, inside=row.id not in known) for row in rows)
+    kept = [one for one in made if fits(one, typed)]
     listed = ranked(kept, typed)
     listed.sort(key=lambda one: first.get(one.row.id, len(first)))
     beyond = sum(one.row.id not in of.records for one in kept)

@@ -14,7 +14,6 @@ from conservedb.questions.asking import Question
 from conservedb.questions.find_words import letters, parts
 from conservedb.records.every import metadata
 from conservedb.store import search
-from conservedb.store.connect import raw_of
 from conservedb.store.keys import fold
 from conservedb.store.search_tables import SEARCHED
 
@@ -68,7 +67,7 @@ STATEMENTS = (*(question for _, question in _INSIDE), *_NAMES)
 
 
 def inside(connection: Connection, words: Sequence[str]) -> dict[str, list[int]]:
-    """By table, records with the longest of the words somewhere in a name; few letters give none."""
+    """By table, records with the longest of the words in a name; a short one finds none."""
     longest = fold(max(words, key=len))
     found: dict[str, list[int]] = {}
     if SHORTEST <= len(longest) <= 1000:  # SQLite refuses patterns that are too long
@@ -87,11 +86,10 @@ def instead(
 
     They differ from those typed where these find nothing.
     """
-    raw = raw_of(connection)
     choices: list[list[str]] = []
     known: dict[str, str] = {}
     for word in words:
-        if search.matching(raw, (word,), most=1):
+        if search.matching(connection, (word,), most=1):
             choices.append([word])
             continue
         known = known or _known(connection)
@@ -101,7 +99,7 @@ def instead(
     if all(choice == [word] for choice, word in zip(choices, words, strict=True)):
         return (), remark or "each of these words is on record, but no record has all of them"
     tried = itertools.islice(itertools.product(*choices), _TRIED)
-    offered = (" ".join(one) for one in tried if search.matching(raw, one, most=1))
+    offered = (" ".join(one) for one in tried if search.matching(connection, one, most=1))
     return tuple(itertools.islice(offered, _OFFERED)), remark
 
 

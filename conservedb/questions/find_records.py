@@ -85,12 +85,10 @@ def _mark(table: Table) -> ColumnElement[Any]:
 
 def _date(table: Table) -> ColumnElement[Any]:
     """The day of it as it was written."""
-    prefix = next((one for one in ("date", "begun", "since", "made") if f"{one}_words" in table.c), "")
-    if not prefix or table.name in ("object", "component", "batch"):
+    prefix = next((one for one in ("date", "begun", "since") if f"{one}_words" in table.c), "")
+    if not prefix:
         return _NOTHING
-    return literal_column(
-        f"coalesce({table.name}.{prefix}_words, {table.name}.{prefix}_edtf, '')"
-    )
+    return literal_column(f"coalesce({table.name}.{prefix}_words, {table.name}.{prefix}_edtf, '')")
 
 
 def _matter(table: Table) -> ColumnElement[Any]:

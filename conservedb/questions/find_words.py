@@ -58,7 +58,8 @@ def _in_pieces(
     at = 0
     while at < len(pieces):
         rest = "".join(plain[at:])
-        long = max((len(word) for word in sought if _holds(rest, plain[at], word, within)), default=0)
+        held = (len(word) for word in sought if _holds(rest, plain[at], word, within))
+        long = max(held, default=0)
         last = at
         if long:
             while last + 1 < len(pieces) and sum(map(len, plain[at : last + 1])) < long:

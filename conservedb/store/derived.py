@@ -13,6 +13,7 @@ from collections.abc import Iterable
 from typing import NamedTuple
 
 from conservedb.dates import OPEN_START, UNKNOWN_END, UNKNOWN_START
+from conservedb.store import search
 from conservedb.store.version import FINGERPRINT
 
 
@@ -87,7 +88,7 @@ AND EXISTS (
 
 def statements() -> list[str]:
     """The text of every derived object, in the order in which they are made."""
-    from conservedb.store import logging_triggers, search  # need every table
+    from conservedb.store import logging_triggers  # needs every table
 
     guards = [
         f"CREATE TRIGGER {guard.name}_{moment.lower()} AFTER {moment} ON {guard.table}\n"
@@ -125,25 +126,25 @@ def present(raw: sqlite3.Connection) -> int:
 def drop(raw: sqlite3.Connection) -> None:
     """Take away every derived object, inside the caller's transaction."""
     for kind, name, _ in _made(raw):
-        quoted = name.replace('"', '""')
-        raw.execute(f'DROP {kind} "{quoted}"')
+        if kind != "table":
+            quoted = name.replace('"', '""')
+            raw.execute(f'DROP {kind} "{quoted}"')
+    search.remove(raw)
 
 
 def _made(raw: sqlite3.Connection) -> list[tuple[str, str, str]]:
-    """Kind, name and text of each trigger, view and virtual table, triggers first."""
+    """Kind, name and text of each trigger and view, and of the search index."""
     rows = raw.execute(
-        "SELECT type, name, sql FROM sqlite_schema WHERE type IN ('trigger', 'view')"
-        " OR sql LIKE 'CREATE VIRTUAL TABLE%' ORDER BY type = 'table', type"
+        "SELECT type, name, sql FROM sqlite_schema WHERE type IN ('trigger', 'view') OR name = ?",
+        (search.INDEX,),
     )
     return rows.fetchall()
 
 
 def build(raw: sqlite3.Connection) -> None:
     """Make every derived object anew, inside the caller's transaction."""
-    from conservedb.store import search
-
     drop(raw)
     for statement in statements():
         raw.execute(statement)
-    search.rebuild(raw)
+    search.fill(raw)
     raw.execute(f"PRAGMA user_version={FINGERPRINT}")

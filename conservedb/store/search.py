@@ -14,12 +14,20 @@ import sqlite3
 from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
+from sqlalchemy import Connection
+
+from conservedb.store.connect import raw_of
 from conservedb.store.keys import fold
+from conservedb.store.problems import DatabaseProblem
 from conservedb.store.search_tables import SEARCHED, Searched
 
 INDEX = "search"
 TEXT = "search_text"
 _COLUMNS = "names, plain, words"
+_VIRTUAL = (
+    f"CREATE VIRTUAL TABLE {INDEX} USING fts5({_COLUMNS}, content='{TEXT}',"
+    " content_rowid='id', prefix='1 2 3', tokenize='unicode61 remove_diacritics 2')"
+)
 _ROOM = 1 << 40
 """The entries of a table lie together, the first of `SEARCHED` last: there is room for so many."""
 _JOINED = ".-/_'’"
@@ -49,17 +57,37 @@ def statements() -> Iterator[str]:
         for one in SEARCHED
     )
     yield f"CREATE VIEW {TEXT} AS\n{whole}"
-    yield (
-        f"CREATE VIRTUAL TABLE {INDEX} USING fts5({_COLUMNS}, content='{TEXT}',"
-        " content_rowid='id', prefix='1 2 3', tokenize='unicode61 remove_diacritics 2')"
-    )
+    yield _VIRTUAL
     for one in SEARCHED:
         yield from _triggers(one)
 
 
-def rebuild(raw: sqlite3.Connection) -> None:
-    """Read all the words anew, inside the caller's transaction."""
+def fill(raw: sqlite3.Connection) -> None:
+    """Read the words of all records into the index, inside the caller's transaction."""
     raw.execute(f"INSERT INTO {INDEX} ({INDEX}) VALUES ('rebuild')")
+
+
+def remove(raw: sqlite3.Connection) -> None:
+    """Take the index away, inside the caller's transaction, however damaged it is.
+
+    SQLite drops no index that FTS5 cannot read: of such a one the name goes first, which makes
+    plain tables of those it kept its words in.
+    """
+    try:
+        raw.execute(f"DROP TABLE IF EXISTS {INDEX}")
+    except sqlite3.DatabaseError:
+        raw.execute("PRAGMA writable_schema=ON")
+        raw.execute("DELETE FROM sqlite_schema WHERE name = ?", (INDEX,))
+        raw.execute("PRAGMA writable_schema=RESET")
+    for kept in ("data", "idx", "content", "docsize", "config"):
+        raw.execute(f"DROP TABLE IF EXISTS {INDEX}_{kept}")
+
+
+def rebuild(raw: sqlite3.Connection) -> None:
+    """Make the index anew, inside the caller's transaction; its views must be there."""
+    remove(raw)
+    raw.execute(_VIRTUAL)
+    fill(raw)
 
 
 def check(raw: sqlite3.Connection) -> list[str]:
@@ -107,7 +135,7 @@ def squeezed(word: str) -> str:
 
 
 def matching(
-    raw: sqlite3.Connection,
+    connection: Connection,
     words: Sequence[str],
     *,
     most: int,
@@ -120,17 +148,35 @@ def matching(
         words: see `words_of`; at most `MOST_WORDS`.
         names: look only at what records are called by.
         below: only entries with a lower number.
+
+    Raises:
+        DatabaseProblem: the index is damaged.
     """
     limit = above(_TABLES[0]) if below is None else below
-    rows = raw.execute(MATCHING, (_asked(words, names=names), limit, most))
+    rows = _answer(connection, MATCHING, (_asked(words, names=names), limit, most))
     return [number for (number,) in rows]
 
 
-def count(raw: sqlite3.Connection, words: Sequence[str], table: str, most: int) -> int:
-    """How many records of a table have all the words; counted up to `most`."""
+def count(connection: Connection, words: Sequence[str], table: str, most: int) -> int:
+    """How many records of a table have all the words; counted up to `most`.
+
+    Raises:
+        DatabaseProblem: the index is damaged.
+    """
     reach = (first(table), above(table))
-    row = raw.execute(COUNTING, (_asked(words), *reach, most)).fetchone()
-    return int(row[0])
+    return int(_answer(connection, COUNTING, (_asked(words), *reach, most))[0][0])
+
+
+def _answer(
+    connection: Connection, sql: str, values: tuple[str | int, ...]
+) -> list[tuple[int, ...]]:
+    try:
+        return raw_of(connection).execute(sql, values).fetchall()
+    except sqlite3.DatabaseError as problem:
+        raise DatabaseProblem(
+            f"the search index cannot be read ({problem}); mend it with: conservedb verify"
+            " --rebuild-search"
+        ) from problem
 
 
 MATCHING = (

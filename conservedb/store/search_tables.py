@@ -30,9 +30,7 @@ class Searched(NamedTuple):
 SEARCHED = (
     Searched("object", ("number_folded", "title_folded"), ("kind", "maker", "whereabouts", "note")),
     Searched("person", ("name_folded",), ("role", "organisation", "note"), ("person_alias",)),
-    Searched(
-        "material", ("key", "name_folded"), ("note",), ("material_alias", "trade_name")
-    ),
+    Searched("material", ("key", "name_folded"), ("note",), ("material_alias", "trade_name")),
     Searched("material_class", ("key", "name_folded")),
     Searched("source", ("ref", "citation_folded"), ("kind", "note")),
     Searched("term", ("term",), ("list", "definition", "note")),
@@ -57,9 +55,7 @@ SEARCHED = (
         "sample", ("ref",), ("kind", "what", "box", "remainder", "result", "analysed_by", "note")
     ),
     Searched("reading", ("ref",), ("quantity", "instrument", "spot", "note")),
-    Searched(
-        "spot_test", ("ref",), ("wet", "dry", "next_day", "swab_colour", "tide_line", "note")
-    ),
+    Searched("spot_test", ("ref",), ("wet", "dry", "next_day", "swab_colour", "tide_line", "note")),
     Searched("layer", ("ref",), ("material_words", "carrier", "note"), sparse=True),
     Searched(
         "removal",
