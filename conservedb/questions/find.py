@@ -114,7 +114,7 @@ def find(connection: Connection, text: str, most: int = MOST) -> FoundAnswer:
     Args:
         most: how many records of a kind are given; all are counted.
     """
-    whole = text.strip()
+    whole = text.encode("utf-8", "replace").decode().strip()  # halves of surrogate pairs
     words = search.words_of(whole)
     typed = Typed(whole, words[: search.MOST_WORDS])
     found: Gathered = defaultdict(_Of)

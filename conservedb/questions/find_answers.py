@@ -12,6 +12,9 @@ KIND_WORDS = {
     "material": ("material", "Materials"),
     "source": ("source", "Papers and pictures"),
     "term": ("term", "Words of the trade"),
+    "rule": ("rule", "Rules of the trade"),
+    "climate": ("room", "Rooms"),
+    "standing approval": ("standing approval", "Standing approvals"),
     "batch": ("batch", "Batches"),
     "treatment": ("treatment", "Treatments"),
     "component": ("part", "Parts"),
@@ -31,6 +34,8 @@ KIND_WORDS = {
     "sighting": ("sighting", "Sightings"),
     "whereabouts": ("whereabouts", "Whereabouts"),
     "authorisation": ("decision", "Decisions"),
+    "acceptance": ("finding accepted", "Findings accepted"),
+    "near": ("locations nearby", "Locations nearby"),
     "statement": ("statement", "Statements of sources"),
 }
 """Each kind in the words of the trade: of one, and as a heading."""

@@ -14,6 +14,8 @@ from conservedb.store.keys import sort_key
 
 _NAMED = ("object", "component", "place", "material", "person", "source", "term")
 """Kinds that are listed in the order of what they are called; all others with the newest first."""
+_TITLED = ("object", "component", "place", "treatment", "rule", "climate")
+"""Kinds of which the second name says what it is, and the first where it is found."""
 _LONG = 40
 """A label of more characters than these needs no second half."""
 _FIELDS = 6
@@ -101,7 +103,7 @@ def _label(one: Candidate, typed: Typed) -> str:
         names = [name for name in (*one.names[1:], *one.aliases) if name]
         fitting = (n for n in names if holds_all(n, typed.words, within=one.inside))
         return next(fitting, (*names, one.names[0])[0])
-    if one.kind in ("object", "component", "place", "treatment"):
+    if one.kind in _TITLED:
         return one.names[1] or one.words[0]
     if one.kind in _NAMED:
         return one.names[0]

@@ -125,7 +125,7 @@ def _faults(raw: sqlite3.Connection) -> Iterator[str]:
 
 def words_of(text: str) -> tuple[str, ...]:
     """The words of what somebody typed that hold a letter or a digit, each once."""
-    plain = text.replace("\0", " ").encode("utf-8", "replace").decode()
+    plain = text.replace("\0", " ")  # where FTS5 would stop reading
     return tuple(dict.fromkeys(word for word in plain.split() if _WORD.search(word)))
 
 

@@ -34,6 +34,9 @@ SEARCHED = (
     Searched("material_class", ("key", "name_folded")),
     Searched("source", ("ref", "citation_folded"), ("kind", "note")),
     Searched("term", ("term",), ("list", "definition", "note")),
+    Searched("rule", ("key", "title"), ("sentence", "note")),
+    Searched("climate", ("key", "room_folded"), ("use", "note")),
+    Searched("standing_approval", ("ref",), ("conditions", "note")),
     Searched("batch", ("ref", "lot"), ("material_words", "concentration", "carrier", "note")),
     Searched(
         "treatment",
@@ -68,6 +71,8 @@ SEARCHED = (
     Searched("sighting", ("ref",), ("note",), sparse=True),
     Searched("whereabouts", ("ref",), ("place_name", "note")),
     Searched("authorisation", ("ref",), ("scope", "conditions", "evidence", "note")),
+    Searched("acceptance", ("ref",), ("reason", "note")),
+    Searched("near", ("ref",), ("path", "note")),
     Searched("statement", ("key",), ("value", "reason", "note")),
 )
 """In the order in which what was found is listed."""

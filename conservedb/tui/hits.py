@@ -26,6 +26,8 @@ _NO_SCREEN = {
     "source": "a paper has no screen yet; open an object to read what it says",
     "term": "a word of the trade has no screen; all that is on record of it stands here",
     "batch": "a batch has no screen yet; open an object to read where it was used",
+    "rule": "a rule has no screen; conservedb check says what it finds",
+    "climate": "a room has no screen; conservedb whatif says what it does to materials",
 }
 _INDENT = "    "
 NUMBER_WIDTH = 12
