@@ -16,5 +16,6 @@ context.configure(
     connection=connection,
     target_metadata=metadata,
     transactional_ddl=False,
+    include_name=lambda name, kind, _: kind != "table" or name in metadata.tables,
 )
 context.run_migrations()

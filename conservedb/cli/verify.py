@@ -1,7 +1,8 @@
 """conservedb verify: the file against its own log, and against an end of it written down elsewhere.
 
-JSON: {"sound": bool, "found": [{"part" (file, schema, chain, rows, bounds, head), "sentence"}],
-"head": {"number", "hash"} or null, "accepted": number of a change set or null}.
+JSON: {"sound": bool, "found": [{"part" (file, schema, chain, rows, search, bounds, head),
+"sentence"}], "head": {"number", "hash"} or null, "accepted": number of a change set or null,
+"rebuilt": bool, whether the search index was read anew}.
 """
 
 from __future__ import annotations
@@ -33,22 +34,31 @@ if TYPE_CHECKING:
     metavar="WHY",
     help="Take rows that were changed behind the log's back as they are, and log them so.",
 )
+@click.option(
+    "--rebuild-search",
+    "rebuild",
+    is_flag=True,
+    help="First read the words that records are found by anew; no record is changed.",
+)
 @who_option
 @shared_options
 @click.pass_obj
-def command(settings: Settings, heads: tuple[str, ...], accept: str) -> int:
+def command(settings: Settings, heads: tuple[str, ...], accept: str, rebuild: bool) -> int:
     """Hold the file against its log: rows, schema, chain of hashes, references, bounds of layers.
 
-    What is found is named; nothing is mended. A log that was cut off or written anew is whole in
-    itself: it shows against an end that this computer remembers, or that you give with --head.
+    What is found is named; nothing is mended unless you ask for it. A log that was cut off or
+    written anew is whole in itself: it shows against an end that this computer remembers, or
+    that you give with --head.
     """
-    from conservedb.recording.verifying import accept_as_found, verify_database
+    from conservedb.recording.verifying import accept_as_found, rebuild_search, verify_database
     from conservedb.store.connect import raw_of, reading
     from conservedb.store.log import head
 
     wanted = tuple(_head(text) for text in heads)
     accepted = None
-    with opened(settings, mend=False, write=False) as (engine, _):
+    with opened(settings, mend=False, write=rebuild) as (engine, _):
+        if rebuild:
+            rebuild_search(engine)
         if accept.strip():
             accepted = accept_as_found(engine, settings.who(), accept)
         with reading(engine) as connection:
@@ -61,16 +71,19 @@ def command(settings: Settings, heads: tuple[str, ...], accept: str) -> int:
                 "found": [one._asdict() for one in found],
                 "head": None if end is None else end._asdict(),
                 "accepted": accepted,
+                "rebuilt": rebuild,
             }
         )
         return NO if found else DONE
     lines = Lines()
     if accepted is not None:
         lines.add("logged as found", f"change set {accepted}")
+    if rebuild:
+        lines.add("search index", "read anew")
     for one in found:
         lines.add(one.part, one.sentence)
     if not found:
-        lines.add("verified", "file, schema, chain, rows and bounds agree with the log")
+        lines.add("verified", "file, schema, chain, rows, search and bounds agree with the log")
     lines.add("end of the log", str(end or "nothing sealed"))
     print_lines(lines)
     return NO if found else DONE

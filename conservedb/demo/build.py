@@ -89,6 +89,7 @@ def _lines(raw: sqlite3.Connection) -> Iterator[str]:
     yield f"PRAGMA application_id={APPLICATION_ID};\n"
     schema = raw.execute(
         "SELECT type, name, sql FROM sqlite_schema WHERE sql IS NOT NULL"
+        " AND tbl_name IN (SELECT name FROM pragma_table_list WHERE type = 'table')"
         " AND type IN ('table', 'index') AND name NOT LIKE 'sqlite_%' ORDER BY rowid"
     ).fetchall()
     for kind, name, sql in schema:

@@ -360,10 +360,11 @@ class HistoryAnswer:
 
 @dataclass(frozen=True, slots=True)
 class Hit:
-    """Something found: `kind` is object, component, place, material, person or source.
+    """Something found: `kind` is one of `find_answers.KIND_WORDS`.
 
     On the start screen also treatment, layer or warning, each with its object and mark (of a
-    treatment its ref).
+    treatment its ref). `sentence` is where the words looked for stand, "" where it is the label;
+    `spans` are the places of these words in it, or in the label: first and after the last letter.
     """
 
     kind: str
@@ -371,6 +372,8 @@ class Hit:
     mark: str
     label: str
     detail: str
+    sentence: str = ""
+    spans: tuple[tuple[int, int], ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

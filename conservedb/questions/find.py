@@ -1,219 +1,260 @@
-"""Finding anything by the start of what it is called: numbers, marks, names, papers.
+"""Finding anything by the words that are written of it: numbers, marks, names, notes, papers.
 
-What is typed is compared as folded text with ranges of an index, so that every character in
-it is data. What is called exactly so comes first. Of titles of objects every word counts.
+Every word typed must begin a word of the same record, in any order; case, accents and joining
+signs are left aside. What is called exactly so comes first, then names before other words. The
+number of an object before the rest looks at that object only, and first. Where little begins
+so, a part of a word of a name counts; where nothing is found, words like those typed that find
+something are offered.
 """
 
 from __future__ import annotations
 
-from collections import Counter
-from collections.abc import Iterator
-from typing import Any
+import json
+from collections import defaultdict
+from collections.abc import Sequence
+from dataclasses import dataclass, field
 
-from sqlalchemy import (
-    BindParameter,
-    ColumnElement,
-    Connection,
-    Table,
-    bindparam,
-    literal_column,
-    select,
+from sqlalchemy import Connection, Table, bindparam, select
+
+from conservedb.questions import find_near
+from conservedb.questions.asking import Question
+from conservedb.questions.find_answers import FoundAnswer, FoundGroup
+from conservedb.questions.find_hits import (
+    Candidate,
+    Typed,
+    candidate,
+    fits,
+    hit,
+    is_exact,
+    ranked,
 )
-from sqlalchemy.sql.selectable import Select
-
-from conservedb.questions.answers import Hit
-from conservedb.questions.asking import Question, Row, blank
-from conservedb.records.behaviour import trade_name
+from conservedb.questions.find_records import SHOWN
+from conservedb.records.layers import layer
 from conservedb.records.materials import material, material_alias, material_class
 from conservedb.records.objects import component, object_
-from conservedb.records.people import person, person_alias
+from conservedb.records.people import person
 from conservedb.records.places import place
-from conservedb.records.sources import source
+from conservedb.records.treatments import intervention, treatment
+from conservedb.store import search
 from conservedb.store.keys import fold
 
-_FROM: BindParameter[str] = bindparam("first")
-_TO: BindParameter[str] = bindparam("last")
-_MOST: BindParameter[int] = bindparam("most")
+MOST = 8
+"""Records of a kind that are shown, unless more are asked for."""
+_CONSIDERED = 60
+"""Of so many records of a kind, the newest, those that fit best are shown."""
+_ON_OBJECT = 500
+_COUNTED = 10_000
+_FEW = 3
 _BEYOND = "\U0010ffff"
-_LONGEST = 1000
-"""Longer words are not looked for inside titles; SQLite refuses patterns that are too long."""
-Text = ColumnElement[Any]
 
 
-def _starting(column: Text, label: Text, detail: Text, number: Text, mark: Text) -> Select[Any]:
-    """What begins with the words typed, in the order of the index on `column`."""
-    return (
-        select(
-            column.label("found"),
-            blank(number).label("object"),
-            blank(mark).label("mark"),
-            blank(label).label("label"),
-            blank(detail).label("detail"),
-        )
-        .where(column >= _FROM, column < _TO)
-        .order_by(column)
-        .limit(_MOST)
-    )
+def _called(table: Table, column: str, key: str = "id") -> Question:
+    found = select(table.c[key].label("record")).where(table.c[column] == bindparam("name"))
+    return Question(found.order_by(table.c[key].desc()).limit(_CONSIDERED))
 
 
-_NOTHING: Text = literal_column("''")
-
-
-def _object(column: Text) -> Question:
-    return Question(_starting(column, object_.c.title, object_.c.kind, object_.c.number, _NOTHING))
-
-
-def _marked(table: Table, column: Text) -> Select[Any]:
-    """Parts or places, with the object that they are on."""
-    c = table.c
-    return _starting(column, c.name, c.kind, object_.c.number, c.mark).outerjoin_from(
-        table, object_, object_.c.id == c.object_id
-    )
-
-
-def _on_object(table: Table) -> Question:
-    """Parts or places of the object whose number is typed before them."""
+def _of_object(table: Table, column: str) -> Question:
+    """What of the object with a number is called by something that begins so."""
     numbered = select(object_.c.id).where(object_.c.number_folded == bindparam("number"))
-    found = _marked(table, table.c.mark_folded).where(table.c.object_id.in_(numbered))
-    return Question(found)
-
-
-def _named(table: Table, column: Text, label: Text, detail: Text) -> Question:
-    return Question(_starting(column, label, detail, _NOTHING, _NOTHING).select_from(table))
-
-
-def _alias(column: Text, owner: Table, link: Text, label: Text, detail: Text) -> Question:
-    found = _starting(column, label, detail, _NOTHING, _NOTHING)
-    return Question(found.outerjoin_from(column.table, owner, owner.c.id == link))
-
-
-_CLASS = material_class.c
-_BY_KIND: tuple[tuple[str, tuple[Question, ...]], ...] = (
-    ("object", (_object(object_.c.number_folded), _object(object_.c.title_folded))),
-    (
-        "place",
-        tuple(Question(_marked(place, place.c[n])) for n in ("mark_folded", "name_folded")),
-    ),
-    (
-        "component",
-        tuple(Question(_marked(component, component.c[n])) for n in ("mark_folded", "name_folded")),
-    ),
-    (
-        "material",
-        (
-            *(
-                _named(material, material.c[n], material.c.name, material.c.key)
-                for n in ("key", "name_folded")
-            ),
-            *(
-                _alias(
-                    names.c.alias_folded,
-                    material,
-                    names.c.material_id,
-                    names.c.alias,
-                    material.c.key,
-                )
-                for names in (material_alias, trade_name)
-            ),
-            *(
-                _named(material_class, _CLASS[n], _CLASS.name, _CLASS.key)
-                for n in ("key", "name_folded")
-            ),
-        ),
-    ),
-    (
-        "person",
-        (
-            _named(person, person.c.name_folded, person.c.name, person.c.role),
-            _alias(
-                person_alias.c.alias_folded,
-                person,
-                person_alias.c.person_id,
-                person.c.name,
-                person_alias.c.alias,
-            ),
-        ),
-    ),
-    (
-        "source",
-        (_named(source, source.c.citation_folded, source.c.ref, source.c.citation),),
-    ),
-)
-_IN_TITLE = Question(
-    select(
-        object_.c.title_folded.label("found"),
-        object_.c.number.label("object"),
-        literal_column("''").label("mark"),
-        blank(object_.c.title).label("label"),
-        blank(object_.c.kind).label("detail"),
+    found = select(table.c.id.label("record")).where(
+        table.c.object_id.in_(numbered),
+        table.c[column] >= bindparam("first"),
+        table.c[column] < bindparam("last"),
     )
-    .where(object_.c.title_folded.like(bindparam("within"), escape="\\"))
-    .order_by(object_.c.number_sort)
-    .limit(_MOST)
-)
-"""Objects with a later word of the title that begins so ("winds" in "The Four Winds").
+    return Question(found.order_by(table.c[column]).limit(_CONSIDERED))
 
-It reads every title; there are hundreds of layers to an object, so these are few.
-"""
-_SOURCE_REF = _named(source, source.c.ref, source.c.ref, source.c.citation)
-_ON_OBJECT = (("place", _on_object(place)), ("component", _on_object(component)))
+
+_EXACT = (
+    ("object", _called(object_, "number_folded")),
+    ("component", _called(component, "mark_folded")),
+    ("place", _called(place, "mark_folded")),
+    ("material", _called(material, "key")),
+    ("material", _called(material, "name_folded")),
+    ("material", _called(material_alias, "alias_folded", "material_id")),
+    ("material_class", _called(material_class, "key")),
+    ("person", _called(person, "name_folded")),
+)
+_MARKED = (
+    ("place", _of_object(place, "mark_folded")),
+    ("component", _of_object(component, "mark_folded")),
+)
+_CITED = tuple((table.name, _of_object(table, "ref")) for table in (treatment, intervention, layer))
+_NUMBERED = Question(select(object_.c.number).where(object_.c.number_folded == bindparam("number")))
 STATEMENTS = (
-    *(question for _, questions in _BY_KIND for question in questions),
-    _IN_TITLE,
-    _SOURCE_REF,
-    *(question for _, question in _ON_OBJECT),
+    *(shown.rows for shown in SHOWN.values()),
+    *(question for _, question in (*_EXACT, *_MARKED, *_CITED)),
+    _NUMBERED,
+    *find_near.STATEMENTS,
 )
 
 
-def find(connection: Connection, text: str, limit: int = 50) -> tuple[Hit, ...]:
-    """What begins with the words typed, the exact first; nothing for blank words.
+@dataclass(slots=True)
+class _Of:
+    """What was found of one table, by key.
 
-    "B07" finds parts and places of that mark, "SQ.1902.7 J14" the one on that object.
+    `first` is called so and comes first, in its order, then what is `on` the object whose number
+    was typed; `inside` has the words somewhere in a name, perhaps. There are `total` of
+    `records`, or more.
     """
-    typed = fold(text)
-    if not typed:
-        return ()
-    found: dict[Hit, bool] = {}
-    for kind, row, exact in _found(connection, text.strip(), typed, limit):
-        hit = Hit(kind, row.object, row.mark, row.label or row.detail, row.detail)
-        found[hit] = found.get(hit, False) or exact
-    return _fair(found, limit)
+
+    first: list[int] = field(default_factory=list)
+    on: list[int] = field(default_factory=list)
+    records: list[int] = field(default_factory=list)
+    inside: list[int] = field(default_factory=list)
+    total: int = 0
+    more: bool = False
 
 
-def _fair(found: dict[Hit, bool], limit: int) -> tuple[Hit, ...]:
-    """The exact first; of the rest as many of each kind as there is room for."""
-    in_kind: Counter[str] = Counter()
-    ranks: dict[Hit, tuple[bool, int, int]] = {}
-    for order, (hit, exact) in enumerate(found.items()):
-        ranks[hit] = (not exact, in_kind[hit.kind], order)
-        in_kind[hit.kind] += not exact
-    kept = sorted(found, key=ranks.__getitem__)[:limit]
-    return tuple(sorted(kept, key=lambda hit: (ranks[hit][0], ranks[hit][2])))
+Gathered = defaultdict[str, _Of]
 
 
-def _found(
-    connection: Connection, written: str, typed: str, limit: int
-) -> Iterator[tuple[str, Row, bool]]:
-    number, _, mark = typed.rpartition(" ")
-    for kind, question in _ON_OBJECT if number else ():
-        rows = question.all(connection, number=number.strip(), **_range(mark), most=limit)
-        yield from ((kind, row, True) for row in rows)
-    for kind, questions in _BY_KIND:
-        for question in questions:
-            rows = question.all(connection, **_range(typed), most=limit)
-            yield from ((kind, row, row.found == typed) for row in rows)
-    if len(typed) <= _LONGEST:
-        for row in _IN_TITLE.all(connection, within=f"% {_literally(typed)}%", most=limit):
-            yield "object", row, False
-    for ref in dict.fromkeys((written, written.upper(), written.lower())):
-        rows = _SOURCE_REF.all(connection, **_range(ref), most=limit)
-        yield from (("source", row, row.found == ref) for row in rows)
+def find(connection: Connection, text: str, most: int = MOST) -> FoundAnswer:
+    """Records whose words begin with those typed; nothing for blank text.
+
+    Args:
+        most: how many records of a kind are given; all are counted.
+    """
+    whole = text.encode("utf-8", "replace").decode().strip()  # halves of surrogate pairs
+    words = search.words_of(whole)
+    typed = Typed(whole, words[: search.MOST_WORDS])
+    found: Gathered = defaultdict(_Of)
+    if whole:
+        _exactly(connection, whole, found)
+    if not words:
+        groups = _groups(connection, typed, found, most)
+        nothing = "there is no letter and no digit in it to look for"
+        return FoundAnswer(groups, (), nothing if whole and not groups else "")
+    _on_object(connection, typed, found)
+    _beginning(connection, typed.words, _CONSIDERED, found)
+    if sum(of.total + len(of.first) + len(of.on) for of in found.values()) < _FEW:
+        for table, records in find_near.inside(connection, typed.words).items():
+            found[table].inside += records
+    groups = _groups(connection, typed, found, most)
+    remark = ""
+    if len(words) > search.MOST_WORDS:
+        remark = f"only the first {search.MOST_WORDS} words were looked for"
+    if groups:
+        return FoundAnswer(groups, (), remark)
+    return FoundAnswer((), *find_near.instead(connection, typed.words, remark))
 
 
-def _range(start: str) -> dict[str, str]:
-    return {"first": start, "last": start + _BEYOND}
+def _exactly(connection: Connection, whole: str, found: Gathered) -> None:
+    """What is called so, also where it is called by signs only."""
+    folded = fold(whole)
+    for table, question in _EXACT:
+        found[table].first += (row.record for row in question.all(connection, name=folded))
 
 
-def _literally(text: str) -> str:
-    """Text in which the signs that LIKE would obey stand for themselves."""
-    return text.replace("\\", "\\\\").replace("%", "\\%").replace("_", "\\_")
+def _on_object(connection: Connection, typed: Typed, found: Gathered) -> None:
+    """Where the number of an object is typed first: what of it the rest stands for."""
+    split = typed.whole.split()
+    for at in range(min(len(split), search.MOST_WORDS) - 1, 0, -1):
+        number, rest = fold(" ".join(split[:at])), " ".join(split[at:])
+        row = _NUMBERED.first(connection, number=number)
+        if row is None:
+            continue
+        for questions, begin in ((_MARKED, fold(rest)), (_CITED, rest)):
+            reach = {"first": begin, "last": begin + _BEYOND}
+            for table, question in questions:
+                rows = question.all(connection, number=number, **reach)
+                found[table].first += (row.record for row in rows)
+        words = search.words_of(rest)
+        if words:
+            _within_object(connection, row.number, words, found)
+        return
+
+
+def _within_object(
+    connection: Connection, number: str, words: Sequence[str], found: Gathered
+) -> None:
+    """Records of one object in which the words stand."""
+    anywhere: Gathered = defaultdict(_Of)
+    _beginning(connection, words, _ON_OBJECT, anywhere)
+    for table, of in anywhere.items():
+        rows = SHOWN[table].rows.all(connection, wanted=json.dumps(of.records))
+        found[table].on += (row.id for row in rows if row.object == number)
+        found[table].more |= of.more
+
+
+def _beginning(
+    connection: Connection, words: Sequence[str], considered: int, found: Gathered
+) -> None:
+    """Records in which every word begins some word, the newest of each table.
+
+    The entries of a table lie together: where there are many of one, those left are leapt over.
+    """
+    below = None
+    while True:
+        numbers = search.matching(connection, words, below=below, most=considered)
+        by_table: dict[str, list[int]] = {}
+        for table, record in map(search.entry, numbers):
+            by_table.setdefault(table, []).append(record)
+        whole = len(numbers) < considered
+        last = next(reversed(by_table), "")
+        for table, records in by_table.items():
+            if whole or table != last:
+                found[table].records += records
+                found[table].total += len(records)
+        if whole:
+            return
+        below = search.above(last)
+        if len(by_table) == 1:
+            _many(connection, words, last, considered, found[last])
+            below = search.first(last)
+
+
+def _many(
+    connection: Connection, words: Sequence[str], table: str, considered: int, of: _Of
+) -> None:
+    """More of a table than can be looked at: those called so before the others, and a count."""
+    above = search.above(table)
+    for names in (True, False):
+        numbers = search.matching(connection, words, names=names, below=above, most=considered)
+        entries = [entry.record for entry in map(search.entry, numbers) if entry.table == table]
+        of.records += entries
+        if len(entries) == considered:
+            break
+    of.total = search.count(connection, words, table, _COUNTED)
+    of.more = of.total == _COUNTED
+
+
+def _groups(
+    connection: Connection, typed: Typed, found: Gathered, most: int
+) -> tuple[FoundGroup, ...]:
+    """What was found by kind; kinds of which something is called exactly so first."""
+    exact: dict[str, FoundGroup] = {}
+    others: dict[str, FoundGroup] = {}
+    for table in SHOWN:
+        of = found[table]
+        listed, total = _listed(connection, table, of, typed)
+        if not listed:
+            continue
+        kind = listed[0].kind
+        hits = tuple(hit(one, typed) for one in listed[:most])
+        called = any(is_exact(one, typed) for one in listed) or bool(of.first)
+        groups = exact if called or kind in exact else others
+        before = groups.get(kind, FoundGroup(kind, (), 0))
+        groups[kind] = FoundGroup(
+            kind, (*before.hits, *hits)[:most], before.total + total, before.more or of.more
+        )
+    return (*exact.values(), *(one for kind, one in others.items() if kind not in exact))
+
+
+def _listed(
+    connection: Connection, table: str, of: _Of, typed: Typed
+) -> tuple[list[Candidate], int]:
+    """The records of a table in their order, and how many there are in all."""
+    ahead = [*of.first, *of.on]
+    first = {record: at for at, record in reversed(list(enumerate(ahead)))}
+    wanted = {**first, **dict.fromkeys(of.records), **dict.fromkeys(of.inside)}
+    if not wanted:
+        return [], 0
+    shown = SHOWN[table]
+    rows = shown.rows.all(connection, wanted=json.dumps(list(wanted)))
+    known = {*ahead, *of.records}
+    made = (candidate(shown, row, inside=row.id not in known) for row in rows)
+    kept = [one for one in made if fits(one, typed)]
+    listed = ranked(kept, typed)
+    listed.sort(key=lambda one: first.get(one.row.id, len(first)))
+    beyond = sum(one.row.id not in of.records for one in kept)
+    return listed, of.total + beyond

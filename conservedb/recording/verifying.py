@@ -1,4 +1,4 @@
-"""All that can be checked of a database: file, schema, chain, rows, bounds, known ends."""
+"""All that can be checked of a database: file, schema, log, rows, search, bounds, known ends."""
 
 from __future__ import annotations
 
@@ -8,10 +8,11 @@ from sqlalchemy import Connection, Engine, select
 
 from conservedb.recording.bounds import check_bounds
 from conservedb.records.objects import object_
-from conservedb.store.connect import raw_of, writing
+from conservedb.store.connect import mending, raw_of, writing
 from conservedb.store.known_head import forget, remembered
 from conservedb.store.log import Author, Head, open_number
 from conservedb.store.log_rows import log_differences
+from conservedb.store.search import rebuild
 from conservedb.store.verify import Found, verify
 
 
@@ -42,3 +43,13 @@ def accept_as_found(engine: Engine, who: str, reason: str) -> int | None:
         raw = raw_of(connection)
         forget(raw.execute("SELECT uuid FROM database").fetchone()[0])
         return open_number(raw) if log_differences(raw) else None
+
+
+def rebuild_search(engine: Engine) -> None:
+    """Read the words that records are found by anew; no record is changed.
+
+    Raises:
+        DatabaseProblem: the file cannot be written, or the index cannot be mended.
+    """
+    with mending(engine) as raw:
+        rebuild(raw)

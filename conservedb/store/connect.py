@@ -184,6 +184,21 @@ def writing(engine: Engine, author: Author) -> Iterator[Connection]:
     remember(identity, sealed, partial(_still_there, engine))
 
 
+@contextmanager
+def mending(engine: Engine) -> Iterator[sqlite3.Connection]:
+    """A transaction for what holds no record, such as the search index; it is not logged.
+
+    Raises:
+        DatabaseProblem: another program holds the file, or the file may only be read.
+    """
+    with engine.connect().execution_options(writing=True) as connection:
+        try:
+            with connection.begin():
+                yield raw_of(connection)
+        except _REFUSALS as problem:
+            raise _cannot_write(problem) from problem
+
+
 def _still_there(engine: Engine, known: Head) -> bool:
     """Whether an end of the chain that was seen before is still in it."""
     with reading(engine) as connection:

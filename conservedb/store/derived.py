@@ -1,4 +1,4 @@
-"""Derived objects: the triggers that guard the tables, and the views; made here and nowhere else.
+"""Derived objects: triggers, the search index and the views, made here and nowhere else.
 
 They are left out of migrations and of `demo.sqlite.sql`, and rebuilt whenever the text
 below differs from what the file carries (its `PRAGMA user_version` holds a hash of it).
@@ -13,6 +13,7 @@ from collections.abc import Iterable
 from typing import NamedTuple
 
 from conservedb.dates import OPEN_START, UNKNOWN_END, UNKNOWN_START
+from conservedb.store import search
 from conservedb.store.version import FINGERPRINT
 
 
@@ -96,7 +97,12 @@ def statements() -> list[str]:
         for guard in GUARDS
         for moment in ("INSERT", "UPDATE")
     ]
-    return [*guards, *logging_triggers.statements(), *views.statements()]
+    return [
+        *guards,
+        *logging_triggers.statements(),
+        *views.statements(),
+        *search.statements(),
+    ]
 
 
 def broken_rows(raw: sqlite3.Connection) -> list[str]:
@@ -119,16 +125,25 @@ def fingerprint(texts: Iterable[str] | None = None) -> int:
 
 def present(raw: sqlite3.Connection) -> int:
     """The fingerprint of the derived objects that the file really has."""
-    rows = raw.execute("SELECT sql FROM sqlite_schema WHERE type IN ('trigger', 'view')")
-    return fingerprint(text for (text,) in rows)
+    return fingerprint(text for _, _, text in _made(raw))
 
 
 def drop(raw: sqlite3.Connection) -> None:
-    """Take away every trigger and view, inside the caller's transaction."""
-    rows = raw.execute("SELECT type, name FROM sqlite_schema WHERE type IN ('trigger', 'view')")
-    for kind, name in rows.fetchall():
-        quoted = name.replace('"', '""')
-        raw.execute(f'DROP {kind} "{quoted}"')
+    """Take away every derived object, inside the caller's transaction."""
+    for kind, name, _ in _made(raw):
+        if kind != "table":
+            quoted = name.replace('"', '""')
+            raw.execute(f'DROP {kind} "{quoted}"')
+    search.remove(raw)
+
+
+def _made(raw: sqlite3.Connection) -> list[tuple[str, str, str]]:
+    """Kind, name and text of each trigger and view, and of the search index."""
+    rows = raw.execute(
+        "SELECT type, name, sql FROM sqlite_schema WHERE type IN ('trigger', 'view') OR name = ?",
+        (search.INDEX,),
+    )
+    return rows.fetchall()
 
 
 def build(raw: sqlite3.Connection) -> None:
@@ -136,4 +151,5 @@ def build(raw: sqlite3.Connection) -> None:
     drop(raw)
     for statement in statements():
         raw.execute(statement)
+    search.fill(raw)
     raw.execute(f"PRAGMA user_version={FINGERPRINT}")

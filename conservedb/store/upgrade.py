@@ -121,8 +121,9 @@ def _free_name(path: Path, before: str) -> Path:
 
 
 def _counts(raw: sqlite3.Connection) -> dict[str, int]:
-    names = raw.execute(
-        "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%'"
+    names = raw.execute(  # those of the search index come and go
+        "SELECT name FROM pragma_table_list"
+        " WHERE schema = 'main' AND type = 'table' AND name NOT LIKE 'sqlite_%'"
     ).fetchall()
     return {name: raw.execute(f'SELECT count(*) FROM "{name}"').fetchone()[0] for (name,) in names}
 

@@ -11,7 +11,7 @@ from collections.abc import Iterator
 from functools import cache
 from typing import NamedTuple
 
-from conservedb.store import derived
+from conservedb.store import derived, search
 from conservedb.store.log import Head, SetRow, digest, sets
 from conservedb.store.log_rows import differing, parse, replayed
 from conservedb.store.logging_triggers import logged_tables
@@ -25,7 +25,7 @@ class Found(NamedTuple):
     sentence: str
 
 
-PARTS = ("file", "schema", "chain", "rows", "bounds", "head")
+PARTS = ("file", "schema", "chain", "rows", "search", "bounds", "head")
 """What is looked at, in this order."""
 _NAMED = 20
 
@@ -40,6 +40,8 @@ def verify(raw: sqlite3.Connection, heads: tuple[Head, ...] = ()) -> Iterator[Fo
     yield from _schema(raw)
     yield from _chain(raw)
     yield from _rows(raw)
+    for sentence in search.check(raw):
+        yield Found("search", f"{sentence}; mend it with: conservedb verify --rebuild-search")
     yield from _heads(raw, heads)
 
 
@@ -52,13 +54,8 @@ def _file(raw: sqlite3.Connection) -> Iterator[Found]:
 
 
 def _schema(raw: sqlite3.Connection) -> Iterator[Found]:
-    """Tables, indexes and triggers against those that this program makes."""
-    wanted = _as_made()
-    found = dict(
-        raw.execute(
-            "SELECT type || ' ' || name, sql FROM sqlite_schema WHERE sql IS NOT NULL"
-        ).fetchall()
-    )
+    """Tables, indexes, views and triggers against those that this program makes."""
+    wanted, found = _as_made(), _made(raw)
     for name in sorted(wanted.keys() - found.keys()):
         yield Found("schema", f"{name} was taken away")
     for name in sorted(found.keys() - wanted.keys()):
@@ -79,13 +76,19 @@ def _as_made() -> dict[str, str]:
         fresh.execute("BEGIN")
         run_migrations(fresh, HEAD, migrations_folder())
         derived.build(fresh)
-        rows = fresh.execute(
-            "SELECT type || ' ' || name, sql FROM sqlite_schema WHERE sql IS NOT NULL"
-        ).fetchall()
         fresh.execute("COMMIT")
-        return dict(rows)
+        return _made(fresh)
     finally:
         fresh.close()
+
+
+def _made(raw: sqlite3.Connection) -> dict[str, str]:
+    """The schema by kind and name, without the tables that SQLite itself makes for an index."""
+    rows = raw.execute(
+        "SELECT type || ' ' || name, sql FROM sqlite_schema WHERE sql IS NOT NULL"
+        " AND name NOT IN (SELECT name FROM pragma_table_list WHERE type = 'shadow')"
+    )
+    return dict(rows.fetchall())
 
 
 def _plain(sql: str) -> str:

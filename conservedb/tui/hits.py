@@ -8,35 +8,41 @@ from typing import TYPE_CHECKING
 
 from textual.content import Content
 
+from conservedb.questions.answers import Hit
+from conservedb.questions.find_answers import KIND_WORDS
 from conservedb.tui.text import QUIET, STRONG, joined, plain, two_ends
 from conservedb.tui.widgets.lines import Drawer, Item, line_item
 
 if TYPE_CHECKING:
-    from conservedb.questions.answers import Hit, StartAnswer
+    from conservedb.questions.answers import StartAnswer
+    from conservedb.questions.find_answers import FoundAnswer
 
-KINDS = (
-    ("object", "Objects"),
-    ("component", "Parts"),
-    ("place", "Locations"),
-    ("material", "Materials"),
-    ("person", "People"),
-    ("source", "Papers and pictures"),
-)
+NEAR = "near"
+"""Not a record: words that find something, to be looked for instead of those typed."""
+FOUND = "bold underline"
+"""The style of words that were looked for: it can be seen without colours too."""
 _NO_SCREEN = {
     "person": "a person has no screen yet; open an object to read who did what",
     "source": "a paper has no screen yet; open an object to read what it says",
+    "term": "a word of the trade has no screen; all that is on record of it stands here",
+    "batch": "a batch has no screen yet; open an object to read where it was used",
+    "rule": "a rule has no screen; conservedb check says what it finds",
+    "climate": "a room has no screen; conservedb whatif says what it does to materials",
 }
+_INDENT = "    "
 NUMBER_WIDTH = 12
 MARK_WIDTH = 5
+Spans = Sequence[tuple[int, int]]
 
 
 @dataclass(frozen=True, slots=True)
 class Group:
-    """A heading, what stands under it, and what to say where that is nothing."""
+    """A heading, what stands under it, what to say where that is nothing, and how many it is of."""
 
     title: str
     hits: Sequence[Hit]
     empty: str = ""
+    count: str = ""
 
 
 def start_groups(answer: StartAnswer) -> list[Group]:
@@ -52,16 +58,16 @@ def start_groups(answer: StartAnswer) -> list[Group]:
     ]
 
 
-def found_groups(hits: Iterable[Hit], nearest: str = "") -> list[Group]:
+def found_groups(answer: FoundAnswer, nearest: str = "") -> list[Group]:
     """What was found, by kind; what belongs to the object numbered `nearest` comes first."""
-    by_kind: dict[str, list[Hit]] = {}
-    for hit in hits:
-        by_kind.setdefault(hit.kind, []).append(hit)
     groups = []
-    for kind, title in KINDS:
-        found = sorted(by_kind.get(kind, ()), key=lambda hit: hit.object != nearest)
-        if found:
-            groups.append(Group(title, found))
+    for found in answer.groups:
+        hits = sorted(found.hits, key=lambda hit: hit.object != nearest)
+        count = found.said if len(hits) == found.total else f"{len(hits)} of {found.said}"
+        groups.append(Group(KIND_WORDS[found.kind][1], hits, count=count))
+    if answer.near:
+        meant = [Hit(NEAR, "", "", words, "") for words in answer.near]
+        groups.append(Group("Did you mean", meant))
     return groups
 
 
@@ -74,7 +80,7 @@ def items_of(groups: Iterable[Group]) -> tuple[list[Item], dict[str, Hit]]:
         for index, hit in enumerate(group.hits):
             key = f"{group.title}:{index}"
             hits[key] = hit
-            items.append(Item(key, _drawer(hit)))
+            items.append(Item(key, _drawer(hit), 2 if _apart(hit) else 1))
     return items, hits
 
 
@@ -86,27 +92,61 @@ def no_screen(hit: Hit) -> str:
 def _heading(group: Group, *, first: bool) -> Item:
     above = () if first else (Content(""),)
     title = plain(group.title, "bold $marked")
-    if not group.hits:
-        title = joined((title, plain(f"  {group.empty}", QUIET)))
+    beside = group.count if group.hits else group.empty
+    if beside:
+        title = joined((title, plain(f"  {beside}", QUIET)))
     lines = (*above, title)
     return line_item(f"heading:{group.title}", *lines)
 
 
+def _apart(hit: Hit) -> bool:
+    """Whether the sentence in which the words stand needs a line of its own."""
+    return bool(hit.sentence) and hit.sentence not in (hit.label, hit.detail)
+
+
 def _drawer(hit: Hit) -> Drawer:
-    def draw(width: int) -> tuple[Content]:
+    label_spans = hit.spans if hit.sentence in ("", hit.label) else ()
+    detail_spans = hit.spans if hit.sentence and hit.sentence == hit.detail else ()
+
+    def draw(width: int) -> tuple[Content, ...]:
         number = plain(hit.object, STRONG if not hit.mark else "")
         left = [_column(number, NUMBER_WIDTH)] if hit.object else []
         if hit.mark and hit.object:
             left.append(_column(plain(hit.mark, STRONG), MARK_WIDTH))
-        left.append(plain(hit.label, "" if hit.object else STRONG))
+        left.append(marked(hit.label, label_spans, "" if hit.object else STRONG))
         line = joined(left, " ")
         if not hit.detail:
-            return (line.truncate(width, ellipsis=True),)
+            return (line.truncate(width, ellipsis=True), *below(width))
         room = max(width - min(line.cell_length, width * 3 // 5) - 2, 8)
-        detail = plain(hit.detail, QUIET).truncate(room, ellipsis=True)
-        return (two_ends(line, detail, width),)
+        detail = marked(*_cut(hit.detail, detail_spans, room), QUIET).truncate(room, ellipsis=True)
+        return (two_ends(line, detail, width), *below(width))
+
+    def below(width: int) -> tuple[Content, ...]:
+        if not _apart(hit):
+            return ()
+        room = max(width - len(_INDENT), 1)
+        said = marked(*_cut(hit.sentence, hit.spans, room), QUIET)
+        return (joined((plain(_INDENT), said)).truncate(width, ellipsis=True),)
 
     return draw
+
+
+def marked(text: str, spans: Spans, style: str = "") -> Content:
+    """Text typed by people as one line, the words that were looked for made plain to see."""
+    pieces, at = [], 0
+    for first, last in spans:
+        pieces += [plain(text[at:first], style), plain(text[first:last], FOUND)]
+        at = last
+    return joined((*pieces, plain(text[at:], style)))
+
+
+def _cut(text: str, spans: Spans, width: int) -> tuple[str, Spans]:
+    """Without the beginning of the text where the first word found would be out of sight."""
+    if not spans or spans[0][1] < width:
+        return text, spans
+    start = max(spans[0][0] - width // 3, 0)
+    moved = tuple((first - start + 1, last - start + 1) for first, last in spans)
+    return f"…{text[start:]}", moved
 
 
 def _column(content: Content, width: int) -> Content:

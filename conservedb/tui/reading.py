@@ -15,11 +15,11 @@ if TYPE_CHECKING:
     from conservedb.questions.answers import (
         AsOf,
         HistoryAnswer,
-        Hit,
         ObjectAnswer,
         PlaceAnswer,
         StartAnswer,
     )
+    from conservedb.questions.find_answers import FoundAnswer
     from conservedb.questions.material_answers import MaterialAnswer
     from conservedb.questions.removal_answers import RemovalAnswer
     from conservedb.questions.treatment_answers import TreatmentAnswer, TreatmentsAnswer
@@ -48,8 +48,8 @@ class Reading(Protocol):
     def start(self) -> StartAnswer:
         """What needs attention."""
 
-    def find(self, text: str) -> tuple[Hit, ...]:
-        """What begins with these words."""
+    def find(self, text: str) -> FoundAnswer:
+        """Records in which every one of these words begins some word."""
 
     def as_of(self, text: str) -> AsOf:
         """A day or span from words; "" is today."""
@@ -79,8 +79,6 @@ class Reading(Protocol):
 class Database:
     """A database file."""
 
-    MOST_HITS = 60
-
     def __init__(self, path: Path) -> None:
         self.path = path
         self._engine: Engine = None
@@ -103,11 +101,11 @@ class Database:
 
         return self.ask(lambda connection: start(connection, today(connection)))
 
-    def find(self, text: str) -> tuple[Hit, ...]:
+    def find(self, text: str) -> FoundAnswer:
         """See `Reading`."""
         from conservedb.questions.find import find
 
-        return self.ask(lambda connection: find(connection, text, self.MOST_HITS))
+        return self.ask(lambda connection: find(connection, text))
 
     def as_of(self, text: str) -> AsOf:
         """See `Reading`."""

@@ -1,6 +1,7 @@
 """Importing CSV, with its log, against a bare `executemany` of the same rows.
 
-The floor has the same tables and indexes, but no triggers, and no log is written.
+The floor has the same tables and indexes, but no triggers and no words to be found by, and no
+log is written.
 """
 
 from __future__ import annotations
@@ -24,6 +25,7 @@ def bare_inserts(source: Path, target: Path) -> float:
     into.execute("PRAGMA synchronous=FULL")
     schema = rows_from.execute(
         "SELECT name, sql FROM sqlite_schema WHERE type IN ('table', 'index')"
+        " AND tbl_name IN (SELECT name FROM pragma_table_list WHERE type = 'table')"
         " AND sql IS NOT NULL AND name NOT LIKE 'sqlite_%' ORDER BY rowid"
     ).fetchall()
     rows = {}

@@ -142,9 +142,26 @@ def test_find_in_json(ask: Command) -> None:
                 "mark": "J2",
                 "label": "broken across",
                 "detail": "joint",
+                "sentence": "",
+                "spans": [],
             }
         ],
+        "counts": [{"kind": "place", "total": 1, "more": False}],
+        "near": [],
+        "remark": "",
     }
+
+
+def test_find_prints_groups_with_the_words_in_their_sentence(ask: Command) -> None:
+    lines = ask("find", "salts").lines
+    assert lines == [
+        "Warnings: 1",
+        "  warning: Q.1, S1, do not wet, Salts, S1-2, 1976",
+    ] or "words: " in " ".join(lines), lines
+    mistyped = ask("find", "fuontain", "--json")
+    assert mistyped.status == 1
+    assert mistyped.json["near"] == ["Fountain"]
+    assert "did you mean: 'Fountain'" in ask("find", "fuontain").err
 
 
 def test_new_makes_a_database(conservedb: Command, tmp_path: object) -> None:

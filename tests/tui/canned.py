@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import datetime
+import re
 from dataclasses import replace
 
 from conservedb.dates import DateError, day_number, read
@@ -31,6 +32,7 @@ from conservedb.questions.answers import (
     When,
 )
 from conservedb.questions.asof import as_of
+from conservedb.questions.find_answers import FoundAnswer, FoundGroup
 from conservedb.questions.material_answers import MaterialAnswer
 from conservedb.questions.removal_answers import RemovalAnswer
 from conservedb.questions.treatment_answers import TreatmentAnswer, TreatmentsAnswer
@@ -207,16 +209,26 @@ class Canned:
             counts={"objects": 13, "treatments": 49},
         )
 
-    def find(self, text: str) -> tuple[Hit, ...]:
+    def find(self, text: str) -> FoundAnswer:
         hits = (
             Hit("object", "SQ.1958.77", "", "Dolphin cup", "porcelain"),
             Hit("component", NUMBER, "B12", "dolphin, right", "block"),
             Hit("place", NUMBER, "J14", "basin lip to right dolphin", "joint"),
             Hit("material", "", "", "acrylic resin B-72", "b72"),
             Hit("person", "", "", "Dorothea Finch", "keeper"),
+            Hit(
+                *("step", NUMBER, "J14", "join, epoxy injected", "I1989-6, 1989-05-18"),
+                "Ran out under the right dolphin and was wiped off at once.",
+            ),
         )
-        folded = text.casefold()
-        return tuple(hit for hit in hits if folded in f"{hit.label} {hit.mark}".casefold())
+        begun = re.compile(rf"\b{re.escape(text.strip())}\w*", re.IGNORECASE)
+        groups = []
+        for hit in hits:
+            spans = tuple(one.span() for one in begun.finditer(hit.sentence or hit.label))
+            if spans or begun.search(hit.mark):
+                groups.append(FoundGroup(hit.kind, (replace(hit, spans=spans),), 1))
+        near = ("dolphin",) if text.strip() == "dolfin" else ()
+        return FoundAnswer(tuple(groups), near)
 
     def as_of(self, text: str) -> AsOf:
         try:

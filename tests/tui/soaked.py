@@ -8,11 +8,11 @@ from typing import Any, TypeVar
 from conservedb.questions.answers import (
     AsOf,
     HistoryAnswer,
-    Hit,
     ObjectAnswer,
     PlaceAnswer,
     StartAnswer,
 )
+from conservedb.questions.find_answers import FoundAnswer
 from conservedb.questions.material_answers import MaterialAnswer
 from conservedb.questions.removal_answers import RemovalAnswer
 from conservedb.questions.treatment_answers import TreatmentAnswer, TreatmentsAnswer
@@ -74,8 +74,8 @@ class Soaked(Canned):
     def start(self) -> StartAnswer:
         return soak(super().start(), self.text)
 
-    def find(self, text: str) -> tuple[Hit, ...]:
-        return tuple(soak(hit, self.text) for hit in super().find("o"))
+    def find(self, text: str) -> FoundAnswer:
+        return soak(super().find("d"), self.text)
 
     def object(self, number: str, on: AsOf) -> ObjectAnswer:
         return soak(super().object(number, on), self.text)

@@ -20,6 +20,9 @@ async def test_the_start(size: tuple[int, int], same_screen: Check) -> None:
         same_screen(pilot, "start_found")
         await type_in(pilot, "xx")
         same_screen(pilot, "start_nothing_found")
+        await press(pilot, *["backspace"] * 9)
+        await type_in(pilot, "dolfin")
+        same_screen(pilot, "start_did_you_mean")
 
 
 @pytest.mark.parametrize("size", [NARROW, WIDE])

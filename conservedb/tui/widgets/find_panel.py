@@ -14,18 +14,19 @@ from textual.timer import Timer
 from textual.widgets import Input, Static
 
 from conservedb.tui.asking import Asking
-from conservedb.tui.hits import Group, found_groups, items_of
+from conservedb.tui.hits import NEAR, Group, found_groups, items_of
 from conservedb.tui.text import QUIET, plain, styled
 from conservedb.tui.widgets.line import Line
 from conservedb.tui.widgets.lines import Lines
 
 if TYPE_CHECKING:
     from conservedb.questions.answers import Hit
+    from conservedb.questions.find_answers import FoundAnswer
     from conservedb.tui.reading import Reading
 
 SHORTEST = 2
 PAUSE = 0.15
-HINT = "number, title, part, material, person or paper"
+HINT = "number, mark, name, material, person, paper or any word"
 
 
 class FindPanel(Vertical):
@@ -78,16 +79,13 @@ class FindPanel(Vertical):
         if len(self.words) < SHORTEST:
             self._list(groups)
 
-    def show_found(self, words: str, hits: Sequence[Hit]) -> None:
+    def show_found(self, words: str, answer: FoundAnswer) -> None:
         """What was found for words that are still those typed."""
         if words != self.words:
             return
-        self._list(found_groups(hits, self.nearest))
+        self._list(found_groups(answer, self.nearest))
         self._found_for = words
-        count = (
-            f"{len(hits)} found" if hits else f"nothing begins with “{words}”; try fewer letters"
-        )
-        self.query_one("#found-count", Static).update(plain(count, QUIET))
+        self.query_one("#found-count", Static).update(plain(_told(words, answer), QUIET))
         if self._eager == words:
             self._eager = ""
             self.query_one("#found", Lines).action_choose()
@@ -122,7 +120,7 @@ class FindPanel(Vertical):
         screen.ask(
             "find",
             lambda: self.reading.find(words),
-            lambda hits: self.show_found(words, hits),
+            lambda answer: self.show_found(words, answer),
             self.show_problem,
         )
 
@@ -137,8 +135,15 @@ class FindPanel(Vertical):
     @on(Lines.Chosen, "#found")
     def _chosen(self, event: Lines.Chosen) -> None:
         event.stop()
-        if event.key in self._hits:
-            self.post_message(self.Opened(self._hits[event.key]))
+        hit = self._hits.get(event.key)
+        if hit is None:
+            return
+        if hit.kind == NEAR:
+            self.line.value = hit.label
+            self.line.cursor_position = len(hit.label)
+            self.screen.set_focus(self.line)
+        else:
+            self.post_message(self.Opened(hit))
 
     def on_key(self, event: Key) -> None:
         """Down leads from the line into the list, up from its top back to the line."""
@@ -157,3 +162,12 @@ class FindPanel(Vertical):
     def _list(self, groups: Sequence[Group]) -> None:
         items, self._hits = items_of(groups)
         self.query_one("#found", Lines).show_items(items)
+
+
+def _told(words: str, answer: FoundAnswer) -> str:
+    """How many were found, or why none was."""
+    if answer.groups:
+        more = " or more" if any(group.more for group in answer.groups) else ""
+        return "; ".join(filter(None, (f"{answer.total}{more} found", answer.remark)))
+    why = answer.remark or ("" if answer.near else "try fewer letters")
+    return "; ".join(filter(None, (f"nothing has all of “{words}”", why)))
