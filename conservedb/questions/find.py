@@ -81,7 +81,7 @@ _MARKED = (
 _CITED = tuple((table.name, _of_object(table, "ref")) for table in (treatment, intervention, layer))
 _NUMBERED = Question(select(object_.c.number).where(object_.c.number_folded == bindparam("number")))
 STATEMENTS = (
-    *(shown.rows for shown in SHOWN.values()),
+    *(question for shown in SHOWN.values() for question in (shown.rows, shown.owned)),
     *(question for _, question in (*_EXACT, *_MARKED, *_CITED)),
     _NUMBERED,
     *find_near.STATEMENTS,
@@ -126,7 +126,7 @@ def find(connection: Connection, text: str, most: int = MOST) -> FoundAnswer:
         return FoundAnswer(groups, (), nothing if whole and not groups else "")
     _on_object(connection, typed, found)
     _beginning(connection, typed.words, _CONSIDERED, found)
-    if sum(of.total + len(of.first) + len(of.on) for of in found.values()) < _FEW:
+    if _few(found):
         for table, records in find_near.inside(connection, typed.words).items():
             found[table].inside += records
     groups = _groups(connection, typed, found, most)
@@ -136,6 +136,12 @@ def find(connection: Connection, text: str, most: int = MOST) -> FoundAnswer:
     if groups:
         return FoundAnswer(groups, (), remark)
     return FoundAnswer((), *find_near.instead(connection, typed.words, remark))
+
+
+def _few(found: Gathered) -> bool:
+    """Whether little begins so, and nothing is called exactly so."""
+    some = sum(of.total + len(of.on) for of in found.values())
+    return some < _FEW and not any(of.first for of in found.values())
 
 
 def _exactly(connection: Connection, whole: str, found: Gathered) -> None:
@@ -171,8 +177,8 @@ def _within_object(
     anywhere: Gathered = defaultdict(_Of)
     _beginning(connection, words, _ON_OBJECT, anywhere)
     for table, of in anywhere.items():
-        rows = SHOWN[table].rows.all(connection, wanted=json.dumps(of.records))
-        found[table].on += (row.id for row in rows if row.object == number)
+        rows = SHOWN[table].owned.all(connection, wanted=json.dumps(of.records), number=number)
+        found[table].on += (row.id for row in rows)
         found[table].more |= of.more
 
 
@@ -199,6 +205,7 @@ def _beginning(
             return
         below = search.above(last)
         if len(by_table) == 1:
+            found[last].records += by_table[last]
             _many(connection, words, last, considered, found[last])
             below = search.first(last)
 
@@ -206,14 +213,12 @@ def _beginning(
 def _many(
     connection: Connection, words: Sequence[str], table: str, considered: int, of: _Of
 ) -> None:
-    """More of a table than can be looked at: those called so before the others, and a count."""
-    above = search.above(table)
-    for names in (True, False):
-        numbers = search.matching(connection, words, names=names, below=above, most=considered)
-        entries = [entry.record for entry in map(search.entry, numbers) if entry.table == table]
-        of.records += entries
-        if len(entries) == considered:
-            break
+    """More of a table than can be looked at: also the newest of those called so, and a count."""
+    numbers = search.matching(
+        connection, words, names=True, below=search.above(table), most=considered
+    )
+    entries = map(search.entry, numbers)
+    of.records += (entry.record for entry in entries if entry.table == table)
     of.total = search.count(connection, words, table, _COUNTED)
     of.more = of.total == _COUNTED
 
