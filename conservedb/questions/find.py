@@ -2,9 +2,9 @@
 
 Every word typed must begin a word of the same record, in any order; case, accents and joining
 signs are left aside. What is called exactly so comes first, then names before other words. The
-number of an object before the rest looks at that object only, and first. Where little begins
-so, a part of a word of a name counts; where nothing is found, words like those typed that find
-something are offered.
+number of an object before the rest looks at that object first. Where little begins so, a part of
+a word of a name counts; where nothing is found, words like those typed that find something are
+offered.
 """
 
 from __future__ import annotations
@@ -227,22 +227,23 @@ def _groups(
     connection: Connection, typed: Typed, found: Gathered, most: int
 ) -> tuple[FoundGroup, ...]:
     """What was found by kind; kinds of which something is called exactly so first."""
-    exact: dict[str, FoundGroup] = {}
-    others: dict[str, FoundGroup] = {}
+    groups: dict[str, FoundGroup] = {}
+    called: set[str] = set()
     for table in SHOWN:
         of = found[table]
         listed, total = _listed(connection, table, of, typed)
         if not listed:
             continue
         kind = listed[0].kind
-        hits = tuple(hit(one, typed) for one in listed[:most])
-        called = any(is_exact(one, typed) for one in listed) or bool(of.first)
-        groups = exact if called or kind in exact else others
         before = groups.get(kind, FoundGroup(kind, (), 0))
-        groups[kind] = FoundGroup(
-            kind, (*before.hits, *hits)[:most], before.total + total, before.more or of.more
-        )
-    return (*exact.values(), *(one for kind, one in others.items() if kind not in exact))
+        hits = tuple(hit(one, typed) for one in listed[:most])
+        if kind not in called and (of.first or is_exact(listed[0], typed)):
+            called.add(kind)
+            hits = (*hits, *before.hits)
+        else:
+            hits = (*before.hits, *hits)
+        groups[kind] = FoundGroup(kind, hits[:most], before.total + total, before.more or of.more)
+    return tuple(sorted(groups.values(), key=lambda group: group.kind not in called))
 
 
 def _listed(
@@ -261,5 +262,6 @@ def _listed(
     kept = [one for one in made if fits(one, typed)]
     listed = ranked(kept, typed)
     listed.sort(key=lambda one: first.get(one.row.id, len(first)))
-    beyond = sum(one.row.id not in of.records for one in kept)
-    return listed, of.total + beyond
+    if of.total > len(set(of.records)):  # what is called exactly so was counted with the others
+        return listed, of.total
+    return listed, of.total + sum(one.row.id not in of.records for one in kept)
