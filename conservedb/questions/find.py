@@ -195,30 +195,28 @@ def _beginning(
         by_table: dict[str, list[int]] = {}
         for table, record in map(search.entry, numbers):
             by_table.setdefault(table, []).append(record)
-        whole = len(numbers) < considered
-        last = next(reversed(by_table), "")
+        cut = "" if len(numbers) < considered else next(reversed(by_table))
         for table, records in by_table.items():
-            if whole or table != last:
+            if table != cut:
                 found[table].records += records
                 found[table].total += len(records)
-        if whole:
+        if not cut:
             return
-        below = search.above(last)
-        if len(by_table) == 1:
-            found[last].records += by_table[last]
-            _many(connection, words, last, considered, found[last])
-            below = search.first(last)
+        _many(connection, words, cut, considered, found[cut])
+        below = search.first(cut)
 
 
 def _many(
     connection: Connection, words: Sequence[str], table: str, considered: int, of: _Of
 ) -> None:
-    """More of a table than can be looked at: also the newest of those called so, and a count."""
-    numbers = search.matching(
-        connection, words, names=True, below=search.above(table), most=considered
-    )
-    entries = map(search.entry, numbers)
-    of.records += (entry.record for entry in entries if entry.table == table)
+    """Of a table with more than can be looked at: those called so before the others; a count."""
+    above = search.above(table)
+    for names in (True, False):
+        numbers = search.matching(connection, words, names=names, below=above, most=considered)
+        entries = map(search.entry, numbers)
+        of.records += (entry.record for entry in entries if entry.table == table)
+        if len(of.records) >= considered:
+            break
     of.total = search.count(connection, words, table, _COUNTED)
     of.more = of.total == _COUNTED
 
