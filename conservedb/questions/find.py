@@ -2,9 +2,9 @@
 
 Every word typed must begin a word of the same record, in any order; case, accents and joining
 signs are left aside. What is called exactly so comes first, then names before other words. The
-number of an object before the rest looks at that object only, and first. Where little begins
-so, a part of a word of a name counts; where nothing is found, words like those typed that find
-something are offered.
+number of an object before the rest looks at that object first. Where little begins so, a part of
+a word of a name counts; where nothing is found, words like those typed that find something are
+offered.
 """
 
 from __future__ import annotations
@@ -81,7 +81,7 @@ _MARKED = (
 _CITED = tuple((table.name, _of_object(table, "ref")) for table in (treatment, intervention, layer))
 _NUMBERED = Question(select(object_.c.number).where(object_.c.number_folded == bindparam("number")))
 STATEMENTS = (
-    *(shown.rows for shown in SHOWN.values()),
+    *(question for shown in SHOWN.values() for question in (shown.rows, shown.owned)),
     *(question for _, question in (*_EXACT, *_MARKED, *_CITED)),
     _NUMBERED,
     *find_near.STATEMENTS,
@@ -126,7 +126,7 @@ def find(connection: Connection, text: str, most: int = MOST) -> FoundAnswer:
         return FoundAnswer(groups, (), nothing if whole and not groups else "")
     _on_object(connection, typed, found)
     _beginning(connection, typed.words, _CONSIDERED, found)
-    if sum(of.total + len(of.first) + len(of.on) for of in found.values()) < _FEW:
+    if _few(found):
         for table, records in find_near.inside(connection, typed.words).items():
             found[table].inside += records
     groups = _groups(connection, typed, found, most)
@@ -136,6 +136,12 @@ def find(connection: Connection, text: str, most: int = MOST) -> FoundAnswer:
     if groups:
         return FoundAnswer(groups, (), remark)
     return FoundAnswer((), *find_near.instead(connection, typed.words, remark))
+
+
+def _few(found: Gathered) -> bool:
+    """Whether little begins so, and nothing is called exactly so."""
+    some = sum(of.total + len(of.on) for of in found.values())
+    return some < _FEW and not any(of.first for of in found.values())
 
 
 def _exactly(connection: Connection, whole: str, found: Gathered) -> None:
@@ -171,8 +177,8 @@ def _within_object(
     anywhere: Gathered = defaultdict(_Of)
     _beginning(connection, words, _ON_OBJECT, anywhere)
     for table, of in anywhere.items():
-        rows = SHOWN[table].rows.all(connection, wanted=json.dumps(of.records))
-        found[table].on += (row.id for row in rows if row.object == number)
+        rows = SHOWN[table].owned.all(connection, wanted=json.dumps(of.records), number=number)
+        found[table].on += (row.id for row in rows)
         found[table].more |= of.more
 
 
@@ -189,30 +195,27 @@ def _beginning(
         by_table: dict[str, list[int]] = {}
         for table, record in map(search.entry, numbers):
             by_table.setdefault(table, []).append(record)
-        whole = len(numbers) < considered
-        last = next(reversed(by_table), "")
+        cut = "" if len(numbers) < considered else next(reversed(by_table))
         for table, records in by_table.items():
-            if whole or table != last:
+            if table != cut:
                 found[table].records += records
                 found[table].total += len(records)
-        if whole:
+        if not cut:
             return
-        below = search.above(last)
-        if len(by_table) == 1:
-            _many(connection, words, last, considered, found[last])
-            below = search.first(last)
+        _many(connection, words, cut, considered, found[cut])
+        below = search.first(cut)
 
 
 def _many(
     connection: Connection, words: Sequence[str], table: str, considered: int, of: _Of
 ) -> None:
-    """More of a table than can be looked at: those called so before the others, and a count."""
+    """Of a table with more than can be looked at: those called so before the others; a count."""
     above = search.above(table)
     for names in (True, False):
         numbers = search.matching(connection, words, names=names, below=above, most=considered)
-        entries = [entry.record for entry in map(search.entry, numbers) if entry.table == table]
-        of.records += entries
-        if len(entries) == considered:
+        entries = map(search.entry, numbers)
+        of.records += (entry.record for entry in entries if entry.table == table)
+        if len(of.records) >= considered:
             break
     of.total = search.count(connection, words, table, _COUNTED)
     of.more = of.total == _COUNTED
@@ -222,22 +225,23 @@ def _groups(
     connection: Connection, typed: Typed, found: Gathered, most: int
 ) -> tuple[FoundGroup, ...]:
     """What was found by kind; kinds of which something is called exactly so first."""
-    exact: dict[str, FoundGroup] = {}
-    others: dict[str, FoundGroup] = {}
+    groups: dict[str, FoundGroup] = {}
+    called: set[str] = set()
     for table in SHOWN:
         of = found[table]
         listed, total = _listed(connection, table, of, typed)
         if not listed:
             continue
         kind = listed[0].kind
-        hits = tuple(hit(one, typed) for one in listed[:most])
-        called = any(is_exact(one, typed) for one in listed) or bool(of.first)
-        groups = exact if called or kind in exact else others
         before = groups.get(kind, FoundGroup(kind, (), 0))
-        groups[kind] = FoundGroup(
-            kind, (*before.hits, *hits)[:most], before.total + total, before.more or of.more
-        )
-    return (*exact.values(), *(one for kind, one in others.items() if kind not in exact))
+        hits = tuple(hit(one, typed) for one in listed[:most])
+        if kind not in called and (of.first or is_exact(listed[0], typed)):
+            called.add(kind)
+            hits = (*hits, *before.hits)
+        else:
+            hits = (*before.hits, *hits)
+        groups[kind] = FoundGroup(kind, hits[:most], before.total + total, before.more or of.more)
+    return tuple(sorted(groups.values(), key=lambda group: group.kind not in called))
 
 
 def _listed(
@@ -256,5 +260,6 @@ def _listed(
     kept = [one for one in made if fits(one, typed)]
     listed = ranked(kept, typed)
     listed.sort(key=lambda one: first.get(one.row.id, len(first)))
-    beyond = sum(one.row.id not in of.records for one in kept)
-    return listed, of.total + beyond
+    if of.total > len(set(of.records)):  # what is called exactly so was counted with the others
+        return listed, of.total
+    return listed, of.total + sum(one.row.id not in of.records for one in kept)

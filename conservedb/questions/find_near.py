@@ -18,10 +18,10 @@ from conservedb.store.keys import fold
 from conservedb.store.search_tables import SEARCHED
 
 SHORTEST = 4
-"""Fewer letters than these stand inside of too many words."""
-_NEWEST = 100_000
+"""Fewer letters than these stand inside of too many words, and are like too many."""
+_NEWEST = 50_000
 """Of the newest so many rows of a table the names are looked through."""
-_LISTED = 3000
+_LISTED = 2000
 """Of the newest so many rows the names are held against words that nothing begins with."""
 _MOST = 60
 _OFFERED = 3
@@ -52,7 +52,7 @@ _INSIDE = tuple(
         owner,
         Question(
             _newest(table, name, key, _NEWEST)
-            .where(table.c[name].like(bindparam("inside"), escape="\\"))
+            .where(func.instr(table.c[name], bindparam("inside")) > 0)
             .order_by(table.c[key].desc())
             .limit(_MOST)
         ),
@@ -70,10 +70,9 @@ def inside(connection: Connection, words: Sequence[str]) -> dict[str, list[int]]
     """By table, records with the longest of the words in a name; a short one finds none."""
     longest = fold(max(words, key=len))
     found: dict[str, list[int]] = {}
-    if SHORTEST <= len(longest) <= 1000:  # SQLite refuses patterns that are too long
-        pattern = f"%{_literally(longest)}%"
+    if len(longest) >= SHORTEST:
         for table, question in _INSIDE:
-            rows = question.all(connection, inside=pattern)
+            rows = question.all(connection, inside=longest)
             if rows:
                 found.setdefault(table, []).extend(row.record for row in rows)
     return found
@@ -92,9 +91,10 @@ def instead(
         if search.matching(connection, (word,), most=1):
             choices.append([word])
             continue
-        known = known or _known(connection)
-        typed = letters(word)[:100]
-        alike = difflib.get_close_matches(typed, known, _OFFERED, _ALIKE) if typed[2:] else []
+        typed, alike = letters(word)[:100], list[str]()
+        if len(typed) >= SHORTEST:
+            known = known or _known(connection)
+            alike = difflib.get_close_matches(typed, known, _OFFERED, _ALIKE)
         choices.append([known[one] for one in alike])
     if all(choice == [word] for choice, word in zip(choices, words, strict=True)):
         return (), remark or "each of these words is on record, but no record has all of them"
@@ -105,10 +105,6 @@ def instead(
 
 def _known(connection: Connection) -> dict[str, str]:
     """The words of the newest names: their letters alone, and as they are written."""
-    names = {row.name for question in _NAMES for row in question.all(connection) if row.name}
-    return {letters(word): word for name in sorted(names) for word in parts(name)}
-
-
-def _literally(text: str) -> str:
-    """Text in which the signs that LIKE would obey stand for themselves."""
-    return text.replace("\\", "\\\\").replace("%", "\\%").replace("_", "\\_")
+    rows = (row for question in _NAMES for row in question.all(connection) if row.name)
+    written = {word for row in rows for word in row.name.split()}
+    return {letters(part): part for word in sorted(written) for part in parts(word)}

@@ -22,12 +22,13 @@ _NOTHING: ColumnElement[Any] = literal_column("''")
 class Shown(NamedTuple):
     """How the rows of a table are asked for, and which kind of thing they are.
 
-    A row has `id`, `object`, `mark`, `date`, `matter`, `aliases` (JSON), then the names as written
-    and the words, each as many as here.
+    `owned` are those of the object with a `number`. A row has `id`, `object`, `mark`, `date`,
+    `matter`, `aliases` (JSON), then the names as written and the words, each as many as here.
     """
 
     kind: str
     rows: Question
+    owned: Question
     names: int
     words: int
 
@@ -102,17 +103,20 @@ def _matter(table: Table) -> ColumnElement[Any]:
 def _shown(one: Searched) -> Shown:
     table = metadata.tables[one.table]
     written = [name.removesuffix("_folded") for name in one.names]
+    number = _number(table)
+    wanted = table.c.id.in_(select(_WANTED.c.value))
     statement = select(
         table.c.id,
-        _number(table).label("object"),
+        number.label("object"),
         _mark(table).label("mark"),
         _date(table).label("date"),
         _matter(table).label("matter"),
         _aliases(one).label("aliases"),
         *(blank(table.c[name]).label(f"text_{name}") for name in (*written, *one.words)),
-    ).where(table.c.id.in_(select(_WANTED.c.value)))
+    ).where(wanted)
+    owned = select(table.c.id).where(wanted, number == bindparam("number"))
     kind = _KINDS.get(one.table, one.table.replace("_", " "))
-    return Shown(kind, Question(statement), len(written), len(one.words))
+    return Shown(kind, Question(statement), Question(owned), len(written), len(one.words))
 
 
 SHOWN = {one.table: _shown(one) for one in SEARCHED}

@@ -153,15 +153,25 @@ def test_find_in_json(ask: Command) -> None:
 
 
 def test_find_prints_groups_with_the_words_in_their_sentence(ask: Command) -> None:
-    lines = ask("find", "salts").lines
-    assert lines == [
-        "Warnings: 1",
-        "  warning: Q.1, S1, do not wet, Salts, S1-2, 1976",
-    ] or "words: " in " ".join(lines), lines
+    assert ask("find", "letter", "steward").lines == [
+        "Papers and pictures: 1",
+        "  source: LET",
+        "    words: «Letter» of the «steward»",
+    ]
+    assert "Locations: 1 of 2" in ask("find", "Q.1", "J1", "--most", "1").lines
+
+
+def test_what_was_perhaps_meant_is_told(ask: Command) -> None:
     mistyped = ask("find", "fuontain", "--json")
-    assert mistyped.status == 1
-    assert mistyped.json["near"] == ["Fountain"]
-    assert "did you mean: 'Fountain'" in ask("find", "fuontain").err
+    assert (mistyped.status, mistyped.json["near"]) == (1, ["Fountain"])
+    assert "nothing on record has all of 'fuontain'; did you mean: 'Fountain'" in (
+        ask("find", "fuontain").err
+    )
+
+
+def test_the_search_index_is_read_anew_on_request(ask: Command) -> None:
+    assert ask("verify", "--rebuild-search").lines[0] == "search index: read anew"
+    assert ask("verify", "--rebuild-search", "--json").json["rebuilt"] is True
 
 
 def test_new_makes_a_database(conservedb: Command, tmp_path: object) -> None:

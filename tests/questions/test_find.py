@@ -77,6 +77,13 @@ def test_a_part_of_a_word_counts_where_little_begins_so(connection: Connection) 
     assert found(connection, "sto%ne") == []
 
 
+def test_what_is_called_so_comes_first_among_all_of_a_kind(connection: Connection) -> None:
+    """Materials and their classes are one kind; of these the one with exactly that key."""
+    for key in ("resin", "epoxy-resin", "natural-resin"):
+        (group,) = (one for one in find(connection, key).groups if one.kind == "material")
+        assert group.hits[0].detail == key
+
+
 def test_names_come_before_other_words(connection: Connection) -> None:
     (group,) = (one for one in find(connection, "epoxy").groups if one.kind == "material")
     assert [hit.label for hit in group.hits][:1] == ["Epoxy adhesive"]
@@ -89,6 +96,21 @@ def test_every_kind_is_counted_beyond_what_is_shown(connection: Connection) -> N
     assert {one.kind: one.total for one in few.groups} == whole
     assert all(len(one.hits) == 1 for one in few.groups)
     assert {"place", "material"} <= set(whole)
+
+
+@pytest.mark.parametrize("text", ["l", "j", "b", "q", "epoxy", "J1", "lip", "re", "Q.1 J"])
+def test_counts_do_not_hang_on_how_many_are_looked_at(
+    connection: Connection, monkeypatch: pytest.MonkeyPatch, text: str
+) -> None:
+    def counts() -> dict[str, int]:
+        return {one.kind: one.total for one in find(connection, text).groups}
+
+    monkeypatch.setattr("conservedb.questions.find._CONSIDERED", 10_000)
+    monkeypatch.setattr("conservedb.questions.find._FEW", 0)
+    all_looked_at = counts()
+    assert all_looked_at
+    monkeypatch.setattr("conservedb.questions.find._CONSIDERED", 2)
+    assert counts() == all_looked_at
 
 
 def test_words_stand_marked_in_their_sentence(connection: Connection) -> None:

@@ -45,7 +45,7 @@ ALL = 100_000
 def found(connection: Connection, text: str) -> Entries:
     """Every record with all the words."""
     numbers = search.matching(connection, search.words_of(text), most=ALL)
-    return {tuple(search.entry(number)) for number in numbers}
+    return {(one.table, one.record) for one in map(search.entry, numbers)}
 
 
 def test_every_column_is_one_of_the_tables() -> None:
