@@ -55,8 +55,12 @@ class View(NamedTuple):
 
     @property
     def statement(self) -> str:
-        """The SQL that makes the view."""
-        return f"CREATE VIEW {self.name} AS\n{self.select}"
+        """The SQL that makes the view, with what it means: the file explains itself."""
+        told = [f"{column.name}: {column.meaning}" for column in self.columns]
+        if any(column.name.endswith("_number") for column in self.columns):
+            told.append(DAY_NUMBERS)
+        comments = "\n".join(f"-- {line}" for line in (self.meaning, *told))
+        return f"CREATE VIEW {self.name} AS\n{comments}\n{self.select}"
 
 
 def given(name: str, sql: str, meaning: str) -> ViewColumn:

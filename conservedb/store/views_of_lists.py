@@ -76,7 +76,7 @@ SOURCES = View(
 
 CHANGES = View(
     "v_changes",
-    "the change log: one row of one table before and after, in the order of writing",
+    "the change log: one row of one table before and after; in the order of writing by change",
     (
         given("change_set", "cs.id", "number of the change set: one transaction"),
         given("changed_by", "cs.who", "who changed it"),

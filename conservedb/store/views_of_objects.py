@@ -110,10 +110,10 @@ LEFT JOIN source so ON so.id = je.source_id""",
 
 LAYERS = View(
     "v_layers",
-    "matter formed in place, with the bounds of its coming and going from all records together;"
-    " a layer is there for certain on a day whose number is at least came_last_number and below"
-    " both reduced_first_number and gone_first_number, and possibly there from came_first_number"
-    " until below gone_last_number",
+    "matter formed in place, with the bounds of its coming and going from all records together."
+    " On a day that is a number, a layer may be there where came_first_number <= day and day <"
+    " gone_last_number; it is there for certain, and whole, where came_last_number <= day, day <"
+    " reduced_first_number and day < gone_first_number, and no qualifier stands with these dates",
     (
         OBJECT,
         given("place", "pl.mark", "mark of the place; NULL where several are possible, or none"),

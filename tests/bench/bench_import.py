@@ -48,6 +48,8 @@ def bare_inserts(source: Path, target: Path) -> float:
 
 @pytest.mark.bench
 def test_import(large: Collection, tmp_path: Path) -> None:
+    if large.seconds is None:
+        pytest.skip("a collection of this size is filled, and not imported")
     floor = bare_inserts(large.path, tmp_path / "floor.db")
     ratio = large.seconds / floor
     print(f"import of {large.layers} layers: {ratio:.1f} x bare executemany ({floor:.1f} s)")

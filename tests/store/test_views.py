@@ -69,10 +69,14 @@ def test_names_stay_as_they_are(raw: sqlite3.Connection) -> None:
         assert [column[0] for column in described] == [column.name for column in view.columns]
 
 
-def test_every_column_says_what_it_means() -> None:
+def test_the_file_says_what_every_column_means(raw: sqlite3.Connection) -> None:
+    kept = dict(raw.execute("SELECT name, sql FROM sqlite_schema WHERE type = 'view'").fetchall())
+    assert kept.keys() == {view.name for view in VIEWS}
     for view in VIEWS:
-        assert view.meaning
-        assert all(column.meaning for column in view.columns), view.name
+        lines = kept[view.name].splitlines()
+        assert view.meaning and f"-- {view.meaning}" in lines
+        for column in view.columns:
+            assert column.meaning and f"-- {column.name}: {column.meaning}" in lines
 
 
 def test_every_row_stands_once(raw: sqlite3.Connection) -> None:
