@@ -9,6 +9,7 @@ from __future__ import annotations
 import os
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
+from functools import lru_cache, partial
 from itertools import pairwise
 from pathlib import Path
 from typing import NamedTuple, TypeAlias
@@ -23,8 +24,8 @@ MARGIN = 24
 TITLE, TEXT, SMALL = 18, 13, 11
 """Sizes of letters, in the unit of the picture."""
 INK, QUIET, PAPER, SHADE = "#1f3b57", "#555555", "#ffffff", "#d9d9d9"
-_LETTER = 0.56
-"""The room that a letter takes on average, in its size."""
+_WIDTHS = (("ijl.,:;'|!()[]/\\ tfrI", 0.42), ("mMwW@%&—…œæŒÆ+=<>~^#", 1.0))
+"""How wide letters are that are narrow or wide, in their size; capitals and others below."""
 _HATCH, _DASH = 6.0, 5.0
 
 
@@ -124,16 +125,25 @@ def _writer(path: Path) -> Callable[[Drawing], bytes]:
 
 
 def room(text: str, size: int = TEXT) -> float:
-    """About the width of a text in letters of a size."""
-    return cells(text) * size * _LETTER
+    """The room that a text takes in letters of a size, in a wide face rather than a narrow one."""
+    return size * sum(map(_letter, text))
+
+
+@lru_cache(maxsize=4096)
+def _letter(letter: str) -> float:
+    if cells(letter) != 1:
+        return cells(letter)
+    for letters, width in _WIDTHS:
+        if letter in letters:
+            return width
+    return 0.8 if letter.isupper() else 0.64
 
 
 def paragraph(lines: Iterable[str], x: float, y: float, size: int = TEXT) -> list[Words]:
     """Texts below each other, wrapped at the right margin; the first line lies below y."""
-    fit = int((WIDTH - MARGIN - x) / (size * _LETTER))
     found: list[Words] = []
     for line in lines:
-        for part in wrapped(line, fit):
+        for part in wrapped(line, WIDTH - MARGIN - x, partial(room, size=size)):
             found.append(Words(x, y + size * 1.4 * (len(found) + 1), part, size))
     return found
 

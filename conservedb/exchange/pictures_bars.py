@@ -25,14 +25,14 @@ from conservedb.exchange.pictures import (
     paragraph,
     room,
 )
-from conservedb.exchange.widths import cells, fitted
+from conservedb.exchange.widths import fitted
 from conservedb.knowledge.scales import round_steps
 from conservedb.store.problems import DatabaseProblem
 
 MOST = 200
 """Bars that one picture can hold."""
 _ROW, _BAR = 24, 16
-_LONGEST_LABEL = 34
+_LONGEST_LABEL = 250
 
 
 def bar_picture(bars: Sequence[Bar], about: About, by: str, what: str) -> Drawing:
@@ -51,8 +51,8 @@ def bar_picture(bars: Sequence[Bar], about: About, by: str, what: str) -> Drawin
         )
     heading = paragraph([about.title], MARGIN, MARGIN / 2, TITLE)
     top = heading[-1].y + 24
-    labels = [fitted(bar.label, _LONGEST_LABEL) for bar in bars]
-    left = MARGIN + room("0" * max((*map(cells, (*labels, by)),), default=0)) + 10
+    labels = [fitted(bar.label, _LONGEST_LABEL, width=room) for bar in bars]
+    left = MARGIN + max(map(room, (*labels, by))) + 10
     widest = max((room(numbers(bar.counts)) for bar in bars), default=0)
     right = WIDTH - MARGIN - widest - 8
     marks = round_steps(max((bar.counts.total for bar in bars), default=0), 6)

@@ -1,13 +1,16 @@
-"""How much room text takes, in the cells of a terminal or as many digits in a picture."""
+"""How much room text takes, and how it is made to fit."""
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from typing import TypeAlias
 from unicodedata import category, east_asian_width
 
 from conservedb.questions.display import show
 
 _NO_ROOM = ("Mn", "Me", "Cf")
 ELLIPSIS = "…"
+Width: TypeAlias = Callable[[str], float]
 
 
 def cells(text: str) -> int:
@@ -20,18 +23,22 @@ def one_line(text: str) -> str:
     return " ".join(show(text).split())
 
 
-def fitted(text: str, room: int, ellipsis: str = ELLIPSIS) -> str:
-    """User text as one line of at most so many cells; where it is cut off, an ellipsis says so."""
+def fitted(text: str, room: float, ellipsis: str = ELLIPSIS, width: Width = cells) -> str:
+    """User text as one line that fits the room; where it is cut off, an ellipsis says so.
+
+    Args:
+        width: how much room a text takes, as the sum of that of its letters.
+    """
     line = one_line(text)
-    if cells(line) <= room:
+    if width(line) <= room:
         return line
-    taken, kept = 0, ""
+    taken, kept = width(ellipsis), ""
     for letter in line:
-        taken += _cells(letter)
-        if taken > room - cells(ellipsis):
+        taken += width(letter)
+        if taken > room:
             break
         kept += letter
-    return (kept.rstrip() + ellipsis)[: max(room, 0)]
+    return kept.rstrip() + ellipsis if width(ellipsis) <= room else ""
 
 
 def padded(text: str, room: int) -> str:
@@ -39,24 +46,24 @@ def padded(text: str, room: int) -> str:
     return text + " " * (room - cells(text))
 
 
-def _cells(letter: str) -> int:
-    if category(letter) in _NO_ROOM:
-        return 0
-    return 2 if east_asian_width(letter) in "WF" else 1
-
-
-def wrapped(text: str, room: int) -> list[str]:
-    """User text in lines of at most so many cells, broken between words where that can be."""
+def wrapped(text: str, room: float, width: Width = cells) -> list[str]:
+    """User text in lines that fit the room, broken between words where that can be."""
     lines = [""]
     for word in one_line(text).split(" "):
         joined = f"{lines[-1]} {word}" if lines[-1] else word
-        if cells(joined) <= room:
+        if width(joined) <= room:
             lines[-1] = joined
             continue
         if lines[-1]:
             lines.append("")
         for letter in word:
-            if cells(lines[-1] + letter) > room:
+            if width(lines[-1] + letter) > room:
                 lines.append("")
             lines[-1] += letter
     return lines
+
+
+def _cells(letter: str) -> int:
+    if category(letter) in _NO_ROOM:
+        return 0
+    return 2 if east_asian_width(letter) in "WF" else 1

@@ -10,7 +10,7 @@ from pathlib import Path
 from xml.etree import ElementTree as xml
 
 import pytest
-from PIL import Image
+from PIL import Image, ImageFont
 
 from conservedb.dates import NEVER
 from conservedb.exchange.bars import Bar
@@ -32,7 +32,7 @@ from conservedb.exchange.pictures_bars import MOST, bar_picture
 from conservedb.exchange.pictures_curves import curve_picture
 from conservedb.exchange.pictures_png import SCALE, png
 from conservedb.exchange.pictures_svg import svg
-from conservedb.exchange.widths import cells, wrapped
+from conservedb.exchange.widths import cells, one_line, wrapped
 from conservedb.knowledge.decades import Count
 from conservedb.knowledge.survival import Age, Curve, days
 from conservedb.store.problems import DatabaseProblem
@@ -223,6 +223,19 @@ def test_a_file_that_cannot_be_written(tmp_path: Path) -> None:
     with pytest.raises(DatabaseProblem, match="cannot be written"):
         write_picture(bars(), tmp_path / "none" / "a.svg")
     assert not list(tmp_path.iterdir())
+
+
+@pytest.mark.parametrize(
+    "text", [*(one for one in NASTY if one.isascii()), "WILLIAM GRAHAM & SONS"]
+)
+def test_no_text_is_wider_than_the_room_made_for_it(text: str) -> None:
+    """Held against a face that is wide among those of computers."""
+    try:
+        font = ImageFont.truetype("DejaVuSans.ttf", 100)
+    except OSError:
+        pytest.skip("this computer has no DejaVu Sans")
+    line = one_line(text)[:200]
+    assert font.getlength(line) <= room(line, 100) <= 1.6 * font.getlength(line)
 
 
 def test_lines_are_broken_between_words() -> None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import random
 from itertools import pairwise, product
-from math import inf, log
+from math import exp, inf, log
 
 import numpy
 import pytest
@@ -103,9 +103,10 @@ def test_a_published_example_of_the_product_limit() -> None:
     for week, share in FREIREICH_SHARES.items():
         assert curve.at(week) == pytest.approx((share, share), abs=5e-4)
     assert curve.standing(10) == Standing(there=14, ended=5, unknown=2)
-    # Greenwood's standard error at 10 weeks is 0.0963 (from memory, the same textbooks).
-    wide = curve.band(10)
-    assert wide is not None and wide.low < 0.753 < wide.high
+    # Greenwood's standard error at 10 weeks is 0.0963 (from memory, the same textbooks), which on
+    # the scale log(-log) is divided by the share and by its logarithm.
+    wide = 1.96 * 0.0963 / (0.7529 * log(0.7529))
+    assert curve.band(10) == pytest.approx((0.7529 ** exp(-wide), 0.7529 ** exp(wide)), abs=1e-3)
 
 
 @pytest.mark.filterwarnings("ignore:The confidence interval is undefined")
