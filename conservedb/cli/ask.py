@@ -19,7 +19,7 @@ words as found or class, "role", "kind", "people", "date": DATE, of a place or o
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 import click
 
@@ -30,8 +30,6 @@ if TYPE_CHECKING:
     import datetime
     from collections.abc import Iterable
     from pathlib import Path
-
-    from sqlalchemy import Connection
 
     from conservedb.cli.json_shapes import Json
     from conservedb.cli.printing import Lines
@@ -131,7 +129,7 @@ def _refuse_beside_file(*others: object) -> None:
         )
 
 
-def _research(connection: Connection, words: str, saved: str | None, rows: str | None) -> Research:
+def _research(connection: Any, words: str, saved: str | None, rows: str | None) -> Research:
     from dataclasses import replace
 
     from conservedb.knowledge.research_words import read
@@ -151,7 +149,7 @@ def _described(research: Research) -> tuple[Json, Lines]:
 
 
 def _answer(
-    connection: Connection,
+    connection: Any,
     research: Research,
     today: datetime.date,
     order: str,
@@ -183,7 +181,7 @@ def _answer(
 
 def _into_file(
     settings: Settings,
-    connection: Connection,
+    connection: Any,
     research: Research,
     today: datetime.date,
     order: str,
@@ -205,7 +203,7 @@ def _into_file(
 
 
 def _compared(
-    connection: Connection, research: Research, days: tuple[str, str], today: datetime.date
+    connection: Any, research: Research, days: tuple[str, str], today: datetime.date
 ) -> tuple[Json, Lines]:
     from conservedb.cli import json_shapes as shape
     from conservedb.cli import saying

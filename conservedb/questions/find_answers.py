@@ -14,6 +14,7 @@ KIND_WORDS = {
     "term": ("term", "Words of the trade"),
     "rule": ("rule", "Rules of the trade"),
     "climate": ("room", "Rooms"),
+    "saved question": ("question", "Questions kept"),
     "standing approval": ("standing approval", "Standing approvals"),
     "batch": ("batch", "Batches"),
     "treatment": ("treatment", "Treatments"),

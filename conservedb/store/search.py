@@ -12,14 +12,14 @@ from __future__ import annotations
 import re
 import sqlite3
 from collections.abc import Iterator, Sequence
-from typing import NamedTuple
+from typing import TYPE_CHECKING, NamedTuple
 
-from sqlalchemy import Connection
-
-from conservedb.store.connect import raw_of
 from conservedb.store.keys import fold
 from conservedb.store.problems import DatabaseProblem
 from conservedb.store.search_tables import SEARCHED, Searched
+
+if TYPE_CHECKING:
+    from sqlalchemy import Connection
 
 INDEX = "search"
 TEXT = "search_text"
@@ -170,6 +170,8 @@ def count(connection: Connection, words: Sequence[str], table: str, most: int) -
 def _answer(
     connection: Connection, sql: str, values: tuple[str | int, ...]
 ) -> list[tuple[int, ...]]:
+    from conservedb.store.connect import raw_of  # raw questions load no SQLAlchemy
+
     try:
         return raw_of(connection).execute(sql, values).fetchall()
     except sqlite3.DatabaseError as problem:

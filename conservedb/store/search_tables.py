@@ -36,6 +36,7 @@ SEARCHED = (
     Searched("term", ("term",), ("list", "definition", "note")),
     Searched("rule", ("key", "title"), ("sentence", "note")),
     Searched("climate", ("key", "room_folded"), ("use", "note")),
+    Searched("saved_question", ("name_folded",), ("conditions", "note")),
     Searched("standing_approval", ("ref",), ("conditions", "note")),
     Searched("batch", ("ref", "lot"), ("material_words", "concentration", "carrier", "note")),
     Searched(

@@ -28,6 +28,7 @@ _NO_SCREEN = {
     "batch": "a batch has no screen yet; open an object to read where it was used",
     "rule": "a rule has no screen; conservedb check says what it finds",
     "climate": "a room has no screen; conservedb whatif says what it does to materials",
+    "saved question": "a question that is kept is asked again on the research screen: F4",
 }
 _INDENT = "    "
 NUMBER_WIDTH = 12
