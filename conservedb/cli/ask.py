@@ -19,12 +19,12 @@ words as found or class, "role", "kind", "people", "date": DATE, of a place or o
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 import click
 
 from conservedb.cli.out_options import Out, chosen, out_options, write_out
-from conservedb.cli.settings import Settings, asking, shared_options, who_option
+from conservedb.cli.settings import Connection, Settings, asking, shared_options, who_option
 
 if TYPE_CHECKING:
     import datetime
@@ -129,7 +129,7 @@ def _refuse_beside_file(*others: object) -> None:
         )
 
 
-def _research(connection: Any, words: str, saved: str | None, rows: str | None) -> Research:
+def _research(connection: Connection, words: str, saved: str | None, rows: str | None) -> Research:
     from dataclasses import replace
 
     from conservedb.knowledge.research_words import read
@@ -149,7 +149,7 @@ def _described(research: Research) -> tuple[Json, Lines]:
 
 
 def _answer(
-    connection: Any,
+    connection: Connection,
     research: Research,
     today: datetime.date,
     order: str,
@@ -181,7 +181,7 @@ def _answer(
 
 def _into_file(
     settings: Settings,
-    connection: Any,
+    connection: Connection,
     research: Research,
     today: datetime.date,
     order: str,
@@ -203,7 +203,7 @@ def _into_file(
 
 
 def _compared(
-    connection: Any, research: Research, days: tuple[str, str], today: datetime.date
+    connection: Connection, research: Research, days: tuple[str, str], today: datetime.date
 ) -> tuple[Json, Lines]:
     from conservedb.cli import json_shapes as shape
     from conservedb.cli import saying

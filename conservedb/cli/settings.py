@@ -6,7 +6,7 @@ import os
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
-from typing import TYPE_CHECKING, Any, TypeVar
+from typing import TYPE_CHECKING, Any, TypeAlias, TypeVar
 
 import click
 
@@ -156,6 +156,10 @@ def tell(upgraded: Upgraded | None) -> None:
 
         for remark in upgraded.remarks:
             click.echo(f"conservedb: {show(remark)}", err=True)
+
+
+Connection: TypeAlias = Any
+"""What questions are put to; the interfaces hold no SQL and need not know more of it."""
 
 
 @contextmanager
