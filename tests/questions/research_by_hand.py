@@ -173,11 +173,11 @@ class ByHand:
         """Ids of the materials meant, of the classes with those below, of the classes above."""
         tables = self.tables
         for row in tables.rows["material_class"]:
-            if row["key"] == fold(word):
+            if row["key"] in (word.strip(), fold(word)):
                 below = {c for c in tables.parent if row["id"] in tables.path(c)}
                 materials = {m["id"] for m in tables.rows["material"] if m["class_id"] in below}
                 return materials, below, set(tables.path(row["parent_id"]))
-        row = next(m for m in tables.rows["material"] if m["key"] == fold(word))
+        row = next(m for m in tables.rows["material"] if m["key"] in (word.strip(), fold(word)))
         return {row["id"]}, set(), set(tables.path(row["class_id"]))
 
     @cache  # noqa: B019 (lives as long as a test)
