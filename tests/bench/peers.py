@@ -2,7 +2,9 @@
 
 "In which objects may layers of a class, or of one below it, have lain on a day, and how many?"
 Everybody else gets one flat CSV file with a row for each layer, exported beforehand and joined
-already. Run as a script it prints a table, with ratios to the `sqlite3` shell:
+already. `conservedb uses` names every layer, and what it was used for besides.
+
+Run as a script it prints a table, with ratios to the `sqlite3` shell:
 
     python -m tests.bench.peers 100000
 """
@@ -18,6 +20,7 @@ import statistics
 import subprocess
 import sys
 import time
+from collections import Counter
 from collections.abc import Callable
 from pathlib import Path
 from typing import NamedTuple
@@ -100,6 +103,16 @@ def _of_shell(out: str) -> Counts:
     return {number: int(count) for number, count in csv.reader(out.splitlines())}
 
 
+def _of_ask(out: str) -> Counts:
+    return {row["object"]: row["layers"] for row in json.loads(out)["found"]}
+
+
+def _of_uses(out: str) -> Counts:
+    there = {"present", "reduced"}
+    layers = (row for row in json.loads(out)["layers"] if there & set(row["possible"]))
+    return Counter(row["object"] for row in layers)
+
+
 def _of_sql(out: str) -> Counts:
     return dict(json.loads(out)["rows"])
 
@@ -108,14 +121,18 @@ def peers(database: Path, layers: Path, classes: Path) -> list[Peer]:
     """Everybody who is to be asked, the floor first."""
     views = FLAT.format(classes="v_classes", layers="v_layers")
     files = FLAT.format(classes=f"read_csv('{classes}')", layers=f"read_csv('{layers}')")
-    ours = (sys.executable, "-m", "conservedb", "--db", str(database), "sql", "--json")
+    program = (sys.executable, "-m", "conservedb", "--db", str(database), "--json")
+    ours = (*program, "sql", "--limit", "1000000")
+    asked = f"objects where material: {CLASS} and as: layer and state: there on {DAY}"
     shell = ("sqlite3", "-readonly", "-csv", str(database))
     pandas = PANDAS.format(classes=str(classes), layers=str(layers))
     return [
         Peer("sqlite3 shell, tables", (*shell, TABLES), _of_shell),
         Peer("sqlite3 shell, views", (*shell, views), _of_shell),
-        Peer("conservedb sql, tables", (*ours, "--limit", "1000000", TABLES), _of_sql),
-        Peer("conservedb sql, views", (*ours, "--limit", "1000000", views), _of_sql),
+        Peer("conservedb sql, tables", (*ours, TABLES), _of_sql),
+        Peer("conservedb sql, views", (*ours, views), _of_sql),
+        Peer("conservedb ask", (*program, "ask", "--limit", "0", asked), _of_ask),
+        Peer("conservedb uses", (*program, "uses", CLASS, "--on", DAY), _of_uses),
         Peer("DuckDB on CSV", (sys.executable, "-c", DUCKDB.format(sql=files)), json.loads),
         Peer("pandas on CSV", (sys.executable, "-c", pandas), json.loads),
     ]
@@ -155,9 +172,17 @@ def compare(layers: int) -> None:
         seconds = statistics.median(taken for taken, _ in runs)
         counts = peer.read(runs[0][1])
         floor, right = floor or seconds, right or counts
-        same = f"{sum(counts.values())} layers in {len(counts)} objects"
-        told = same if counts == right else f"{same}, which differs"
-        print(f"{peer.name:28}{seconds * 1000:8.0f}{seconds / floor:9.1f}  {told}")
+        print(f"{peer.name:28}{seconds * 1000:8.0f}{seconds / floor:9.1f}  {said(counts, right)}")
+
+
+def said(counts: Counts, right: Counts) -> str:
+    """An answer in short, and whether it is that of the first who was asked."""
+    short = f"{sum(counts.values())} layers in {len(counts)} objects"
+    if counts == right:
+        return short
+    if counts.keys() == right.keys():
+        return f"{short}: the same objects, with the layers there that nobody has identified"
+    return f"{short}, which differs"
 
 
 if __name__ == "__main__":
