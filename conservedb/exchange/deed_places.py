@@ -6,7 +6,7 @@ import itertools
 from collections import defaultdict
 from collections.abc import Iterable
 
-from sqlalchemy import Connection, select, union_all
+from sqlalchemy import Connection, and_, or_, select, union_all
 
 from conservedb.exchange.entering import Refused
 from conservedb.exchange.faults import Fault
@@ -49,16 +49,31 @@ _PLACES = (
 def all_like(connection: Connection, number: str, mark: str) -> tuple[str, ...]:
     """Marks of the places of the same kind, on components of the same kind and material.
 
-    The place itself is among them.
+    Of a component: those of the same kind and material that are neither lost nor retired. The
+    one named is among them.
 
     Raises:
-        NoSuch: no such object, or it has no such place.
+        NoSuch: no such object, or it has no such place or component.
     """
     rows = _rows(connection, number)
     this = next((row for row in rows if row.mark_folded == fold(mark)), None)
     if this is None:
-        raise no_such_mark(connection, find_object(connection, number), ("place",), mark)
+        return _components_like(connection, number, mark)
     return tuple(row.mark for row in rows if _likeness(row) == _likeness(this))
+
+
+def _components_like(connection: Connection, number: str, mark: str) -> tuple[str, ...]:
+    owner = find_object(connection, number)
+    columns = (component.c.kind, component.c.material_id, component.c.material_words)
+    there = and_(component.c.lost_derived == "blank", component.c.retired_derived == "blank")
+    statement = select(component.c.mark, component.c.mark_folded, *columns).where(
+        component.c.object_id == owner.id, or_(there, component.c.mark_folded == fold(mark))
+    )
+    rows = sorted(connection.execute(statement), key=lambda row: sort_key(row.mark))
+    this = next((row for row in rows if row.mark_folded == fold(mark)), None)
+    if this is None:
+        raise no_such_mark(connection, owner, ("place", "component"), mark)
+    return tuple(row.mark for row in rows if row[2:] == this[2:])
 
 
 def places_where(connection: Connection, number: str, words: str) -> tuple[str, ...]:

@@ -51,7 +51,8 @@ RECORDING = (
         "x",
         "all like it",
         "Tick all like this one",
-        "Tick every location of the same kind on parts of the same kind and material.",
+        "Tick every location of the same kind on parts of the same kind and material; of a part,"
+        " every part of its kind and material.",
         ("object",),
     ),
     Action(

@@ -256,6 +256,8 @@ def test_places_are_found_by_likeness_and_by_words(engine: Engine) -> None:
     with reading(engine) as connection:
         assert all_like(connection, OBJECT, "j05") == TWELVE
         assert all_like(connection, OBJECT, "J20") == ("J20",)
+        blocks = all_like(connection, OBJECT, "b04")
+        assert blocks == tuple(f"B{number:02}" for number in range(1, 14))
         assert places_where(connection, OBJECT, "LIP lime") == ("S1",)
         assert places_where(connection, OBJECT, "bed brass") == ()
         assert places_where(connection, OBJECT, "brass") == ("J20",)

@@ -30,7 +30,8 @@ async def test_recording(
             await typed(pilot, key)
             await rested(pilot)
         rows = [line for line in screen_text(pilot.app).splitlines() if TICK in line]
-        assert len(rows) == 2, rows  # which row of the tree is uppermost differs by a line
+        assert len(rows) == 2, rows
+        same_screen(pilot, "recording_ticked")
         await typed(pilot, "n")
         await rested(pilot)
         same_screen(pilot, "recording_menu")

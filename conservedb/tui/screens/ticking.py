@@ -85,8 +85,8 @@ class Ticking(Looking):
         desk, row = self.desk_or_say(), self.row
         if desk is None:
             return
-        if row is None or not row.is_place:
-            self.tell("choose a location first: all like it are ticked then")
+        if row is None or not row.mark:
+            self.tell("choose a location or part first: all like it are ticked then")
             return
         number, mark = self.number, row.mark
         self._find(lambda: desk.like(number, mark))
@@ -107,8 +107,8 @@ class Ticking(Looking):
 
     def _tick(self, marks: tuple[str, ...]) -> None:
         parts = self.query_one(Parts)
-        places = {row.mark: row for row in parts.rows if row.is_place}
-        parts.tick(places[mark] for mark in marks if mark in places)
+        rows = {row.mark: row for row in parts.rows}
+        parts.tick(rows[mark] for mark in marks if mark in rows)
         self._show_ticked()
         self.tell(f"{len(marks)} found and ticked; Esc takes ticks away" if marks else "none found")
 

@@ -95,6 +95,8 @@ class Lines(ScrollView, can_focus=True):
         self.items: Sequence[Item] = ()
         self._starts: list[int] = [0]
         self._marked = marked
+        self._new, self._put_at = False, -1.0
+        """Whether the cursor has not moved since the entries are new, and where they were put."""
 
     @property
     def current(self) -> Item | None:
@@ -124,7 +126,8 @@ class Lines(ScrollView, can_focus=True):
         if found is None:
             self.scroll_to(y=0, animate=False)
         else:
-            self.call_after_refresh(self._bring_into_view, centre=True)
+            self._new = True
+            self.call_after_refresh(self._bring_into_view)
 
     def go_to(self, key: str) -> None:
         """Put the cursor on the entry of this key, if it is there."""
@@ -215,12 +218,14 @@ class Lines(ScrollView, can_focus=True):
 
     def watch_cursor(self, old: int, new: int) -> None:
         """Tell, and repaint, where the cursor came to rest."""
+        self._new = False
         self._bring_into_view()
         self.refresh()
         if self.current is not None:
             self.post_message(self.Moved(self, self.current.key))
 
-    def _bring_into_view(self, *, centre: bool = False) -> None:
+    def _bring_into_view(self) -> None:
+        """New entries are put with the cursor in the middle, anew where the height changes."""
         if self.current is None:
             return
         top = self._starts[self.cursor]
@@ -230,10 +235,13 @@ class Lines(ScrollView, can_focus=True):
         if above == 0:
             top = 0  # a heading above the first entry comes into view with it
         bottom, view, seen_from = self._starts[self.cursor + 1], self.size.height, self.scroll_y
-        if seen_from <= top and bottom <= seen_from + view:
+        untouched = self._new and seen_from == self._put_at
+        if seen_from <= top and bottom <= seen_from + view and not untouched:
             return
-        if centre:
-            self.scroll_to(y=max((top + bottom - view) // 2, 0), animate=False, force=True)
+        if self._new:
+            middle = min((top + bottom - view) // 2, self._starts[-1] - view)
+            self._put_at = 0 if bottom <= view else max(middle, 0)
+            self.scroll_to(y=self._put_at, animate=False, force=True)
         elif top < seen_from or bottom - top > view:
             self.scroll_to(y=top, animate=False, force=True)
         else:
