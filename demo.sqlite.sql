@@ -7,7 +7,7 @@ CREATE TABLE alembic_version (
 	version_num VARCHAR(32) NOT NULL, 
 	CONSTRAINT alembic_version_pkc PRIMARY KEY (version_num)
 );
-INSERT INTO alembic_version VALUES('0004');
+INSERT INTO alembic_version VALUES('0005');
 CREATE TABLE "database" (
 	id INTEGER NOT NULL, 
 	uuid TEXT NOT NULL, 
@@ -7244,48 +7244,6 @@ INSERT INTO shipped VALUES('settings',5,'{"name": "jurisdiction", "note": "where
 INSERT INTO shipped VALUES('settings',6,'{"name": "conduct from", "note": "day from which rules on the conduct of work are run. Blank: they are not run"}');
 INSERT INTO shipped VALUES('settings',7,'{"name": "cellulose nitrate age", "note": "years after which a joint of cellulose nitrate is listed for a look; published figures run from 6 years to 30 and more", "source_id": 105, "value": "30"}');
 INSERT INTO shipped VALUES('settings',8,'{"name": "test interval years", "note": "years after which a spot test is held to be old; a proposal", "value": "10"}');
-CREATE TABLE climate (
-	id INTEGER NOT NULL PRIMARY KEY AUTOINCREMENT, 
-	uuid TEXT NOT NULL, 
-	entered TEXT NOT NULL, 
-	"key" TEXT NOT NULL, 
-	room TEXT NOT NULL, 
-	room_folded TEXT NOT NULL, 
-	use TEXT, 
-	min_c REAL, 
-	max_c REAL, 
-	since_words TEXT, 
-	since_edtf TEXT, 
-	since_earliest INTEGER NOT NULL, 
-	since_latest INTEGER NOT NULL, 
-	since_flags INTEGER NOT NULL, 
-	since_derived TEXT NOT NULL, 
-	until_words TEXT, 
-	until_edtf TEXT, 
-	until_earliest INTEGER NOT NULL, 
-	until_latest INTEGER NOT NULL, 
-	until_flags INTEGER NOT NULL, 
-	until_derived TEXT NOT NULL, 
-	source_id INTEGER, 
-	note TEXT, 
-	CONSTRAINT ck_climate_use_known CHECK (use IN ('display', 'storage', 'transport')), 
-	CONSTRAINT ck_climate_cold_below_warm CHECK (min_c <= max_c), 
-	CONSTRAINT ck_climate_since_in_order CHECK (since_earliest <= since_latest), 
-	CONSTRAINT ck_climate_until_in_order CHECK (until_earliest <= until_latest), 
-	CONSTRAINT fk_climate_source_id FOREIGN KEY(source_id) REFERENCES source (id), 
-	CONSTRAINT uq_climate_key UNIQUE ("key"), 
-	CONSTRAINT uq_climate_uuid UNIQUE (uuid)
-)
- STRICT
-
-;
-INSERT INTO climate VALUES(1,'bcb27216-a769-55da-9377-d6378c12d7c7','2026-11-02','store-3','Store 3','store 3','storage',14.0,22.0,'2013','2013',734869,735233,0,'edtf',NULL,NULL,-8000000,8000000,0,'blank',137,'Logger on the north wall.');
-INSERT INTO climate VALUES(2,'1d373df9-c15a-5831-a06b-193af297925b','2026-11-02','store-1','Store 1','store 1','storage',15.0,23.0,'2010','2010',733773,734137,0,'edtf',NULL,NULL,-8000000,8000000,0,'blank',NULL,'Read off the dial, not logged.');
-INSERT INTO climate VALUES(3,'b9b8ec6f-4890-5df8-b66e-f5e333e2db56','2026-11-02','gallery-1','Gallery 1','gallery 1','display',17.0,27.0,'2021','2021',737791,738155,0,'edtf',NULL,NULL,-8000000,8000000,0,'blank',156,NULL);
-INSERT INTO climate VALUES(4,'531247cf-fe39-5550-ab32-dd6ed73905a4','2026-11-02','gallery-4','Gallery 4','gallery 4','display',18.0,26.0,'2015','2015',735599,735963,0,'edtf',NULL,NULL,-8000000,8000000,0,'blank',157,'Spots of the cases are not in the figure.');
-INSERT INTO climate VALUES(5,'6396c7b5-7902-52aa-803b-3b2417acf94e','2026-11-02','stair-hall','Stair hall','stair hall','display',12.0,29.0,'1958','1958',714780,715144,0,'edtf',NULL,NULL,-8000000,8000000,0,'blank',153,'South windows.');
-INSERT INTO climate VALUES(6,'77a199fc-de9f-5fab-96a9-b6574d313b25','2026-11-02','studio-1','Studio 1','studio 1','storage',18.0,24.0,'2012','2012',734503,734868,0,'edtf',NULL,NULL,-8000000,8000000,0,'blank',NULL,NULL);
-INSERT INTO climate VALUES(7,'b957e774-d01d-550c-b534-95089b4e7192','2026-11-02','studio-2','Studio 2','studio 2','storage',18.0,24.0,'2012','2012',734503,734868,0,'edtf',NULL,NULL,-8000000,8000000,0,'blank',NULL,NULL);
 CREATE TABLE hazard_statement (
 	id INTEGER NOT NULL PRIMARY KEY AUTOINCREMENT, 
 	uuid TEXT NOT NULL, 
@@ -10899,6 +10857,75 @@ CREATE TABLE change (
  STRICT
 
 ;
+CREATE TABLE saved_question (
+	id INTEGER NOT NULL PRIMARY KEY AUTOINCREMENT, 
+	uuid TEXT NOT NULL, 
+	entered TEXT NOT NULL, 
+	name TEXT NOT NULL, 
+	name_folded TEXT NOT NULL, 
+	rows TEXT NOT NULL, 
+	conditions TEXT, 
+	saved_words TEXT, 
+	saved_edtf TEXT, 
+	saved_earliest INTEGER NOT NULL, 
+	saved_latest INTEGER NOT NULL, 
+	saved_flags INTEGER NOT NULL, 
+	saved_derived TEXT NOT NULL, 
+	person_id INTEGER, 
+	note TEXT, 
+	CONSTRAINT ck_saved_question_rows_known CHECK (rows IN ('layers', 'places', 'interventions', 'objects')), 
+	CONSTRAINT ck_saved_question_saved_in_order CHECK (saved_earliest <= saved_latest), 
+	CONSTRAINT fk_saved_question_person_id FOREIGN KEY(person_id) REFERENCES person (id), 
+	CONSTRAINT uq_saved_question_name_folded UNIQUE (name_folded), 
+	CONSTRAINT uq_saved_question_uuid UNIQUE (uuid)
+)
+ STRICT
+
+;
+CREATE TABLE climate (
+	id INTEGER NOT NULL PRIMARY KEY AUTOINCREMENT, 
+	uuid TEXT NOT NULL, 
+	entered TEXT NOT NULL, 
+	"key" TEXT NOT NULL, 
+	room TEXT NOT NULL, 
+	room_folded TEXT NOT NULL, 
+	use TEXT, 
+	min_c REAL, 
+	max_c REAL, 
+	since_words TEXT, 
+	since_edtf TEXT, 
+	since_earliest INTEGER NOT NULL, 
+	since_latest INTEGER NOT NULL, 
+	since_flags INTEGER NOT NULL, 
+	since_derived TEXT NOT NULL, 
+	until_words TEXT, 
+	until_edtf TEXT, 
+	until_earliest INTEGER NOT NULL, 
+	until_latest INTEGER NOT NULL, 
+	until_flags INTEGER NOT NULL, 
+	until_derived TEXT NOT NULL, 
+	source_id INTEGER, 
+	note TEXT, 
+	CONSTRAINT ck_climate_use_known CHECK (use IN ('display', 'storage', 'transport', 'outdoors')), 
+	CONSTRAINT ck_climate_cold_below_warm CHECK (min_c <= max_c), 
+	CONSTRAINT ck_climate_since_in_order CHECK (since_earliest <= since_latest), 
+	CONSTRAINT ck_climate_until_in_order CHECK (until_earliest <= until_latest), 
+	CONSTRAINT fk_climate_source_id FOREIGN KEY(source_id) REFERENCES source (id), 
+	CONSTRAINT uq_climate_key UNIQUE ("key"), 
+	CONSTRAINT uq_climate_uuid UNIQUE (uuid)
+)
+ STRICT
+
+;
+INSERT INTO climate VALUES(1,'bcb27216-a769-55da-9377-d6378c12d7c7','2026-11-02','store-3','Store 3','store 3','storage',14.0,22.0,'2013','2013',734869,735233,0,'edtf',NULL,NULL,-8000000,8000000,0,'blank',137,'Logger on the north wall.');
+INSERT INTO climate VALUES(2,'1d373df9-c15a-5831-a06b-193af297925b','2026-11-02','store-1','Store 1','store 1','storage',15.0,23.0,'2010','2010',733773,734137,0,'edtf',NULL,NULL,-8000000,8000000,0,'blank',NULL,'Read off the dial, not logged.');
+INSERT INTO climate VALUES(3,'b9b8ec6f-4890-5df8-b66e-f5e333e2db56','2026-11-02','gallery-1','Gallery 1','gallery 1','display',17.0,27.0,'2021','2021',737791,738155,0,'edtf',NULL,NULL,-8000000,8000000,0,'blank',156,NULL);
+INSERT INTO climate VALUES(4,'531247cf-fe39-5550-ab32-dd6ed73905a4','2026-11-02','gallery-4','Gallery 4','gallery 4','display',18.0,26.0,'2015','2015',735599,735963,0,'edtf',NULL,NULL,-8000000,8000000,0,'blank',157,'Spots of the cases are not in the figure.');
+INSERT INTO climate VALUES(5,'6396c7b5-7902-52aa-803b-3b2417acf94e','2026-11-02','stair-hall','Stair hall','stair hall','display',12.0,29.0,'1958','1958',714780,715144,0,'edtf',NULL,NULL,-8000000,8000000,0,'blank',153,'South windows.');
+INSERT INTO climate VALUES(6,'77a199fc-de9f-5fab-96a9-b6574d313b25','2026-11-02','studio-1','Studio 1','studio 1','storage',18.0,24.0,'2012','2012',734503,734868,0,'edtf',NULL,NULL,-8000000,8000000,0,'blank',NULL,NULL);
+INSERT INTO climate VALUES(7,'b957e774-d01d-550c-b534-95089b4e7192','2026-11-02','studio-2','Studio 2','studio 2','storage',18.0,24.0,'2012','2012',734503,734868,0,'edtf',NULL,NULL,-8000000,8000000,0,'blank',NULL,NULL);
+INSERT INTO climate VALUES(8,'7af76f18-a8f6-5443-b4fc-3675c1210722','2026-11-02','custom-house-terrace','Custom House terrace','custom house terrace','outdoors',-12.0,38.0,'1868','1868',681908,682273,0,'edtf','1958-04','1958-04',714870,714899,0,'edtf',126,'From the harbour log, at the gate.');
+INSERT INTO climate VALUES(9,'f876ef20-0e01-58b4-83ed-fc562126eb47','2026-11-02','ebbstone-court','Ebbstone House, garden court','ebbstone house, garden court','outdoors',NULL,NULL,'1741','1741',635523,635887,0,'edtf','1868','1868',681908,682273,0,'edtf',NULL,NULL);
 DELETE FROM sqlite_sequence;
 INSERT INTO sqlite_sequence VALUES('material_class',69);
 INSERT INTO sqlite_sequence VALUES('material',239);
@@ -10918,7 +10945,7 @@ INSERT INTO sqlite_sequence VALUES('rule',21);
 INSERT INTO sqlite_sequence VALUES('setting',8);
 INSERT INTO sqlite_sequence VALUES('term',15);
 INSERT INTO sqlite_sequence VALUES('person',20);
-INSERT INTO sqlite_sequence VALUES('climate',7);
+INSERT INTO sqlite_sequence VALUES('climate',9);
 INSERT INTO sqlite_sequence VALUES('batch',3);
 INSERT INTO sqlite_sequence VALUES('needed_authorisation',7);
 INSERT INTO sqlite_sequence VALUES('standing_approval',1);
@@ -11000,7 +11027,6 @@ CREATE INDEX ix_statement_removal_id ON statement (removal_id);
 CREATE INDEX ix_statement_sighting_id ON statement (sighting_id);
 CREATE INDEX ix_statement_treatment_id ON statement (treatment_id);
 CREATE INDEX ix_statement_person_person_id ON statement_person (person_id);
-CREATE INDEX ix_climate_room_folded ON climate (room_folded);
 CREATE INDEX ix_exposure_limit_material_id ON exposure_limit (material_id);
 CREATE INDEX ix_hansen_material_id_position ON hansen (material_id, position);
 CREATE INDEX ix_hazard_material_id ON hazard (material_id);
@@ -11059,4 +11085,6 @@ CREATE INDEX ix_change_set_open ON change_set (hash) WHERE hash IS NULL;
 CREATE INDEX ix_change_set_undoes_id ON change_set (undoes_id);
 CREATE INDEX ix_change_table_name_record_id ON change (table_name, record_id);
 CREATE INDEX ix_change_gone ON change (table_name) WHERE after IS NULL;
+CREATE INDEX ix_layer_dated ON layer (date_latest) WHERE date_derived != 'blank';
+CREATE INDEX ix_climate_room_folded ON climate (room_folded);
 COMMIT;

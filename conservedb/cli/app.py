@@ -24,6 +24,7 @@ COMMANDS = {
     "check": ("check", "What the recorded rules of the trade say of an object or a step."),
     "whatif": ("whatif", "Which joints may creep or soften at a temperature."),
     "uses": ("uses", "Where a material or class lies, lay or may lie."),
+    "ask": ("ask", "Ask for layers, places, interventions or objects by many conditions."),
     "find": ("find", "Find anything by the start of its number, mark or name."),
     "record": ("record", "Record a step, a removal, or one of anything."),
     "amend": ("amend", "Change fields of a record, with the reason."),

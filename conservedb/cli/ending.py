@@ -32,6 +32,7 @@ class Failed(Exception):
 def failure_of(problem: Exception) -> Failed | None:
     """What to tell the user about an exception; None where it is a fault of the program."""
     from conservedb.dates import DateError
+    from conservedb.knowledge.research_words import AskError
     from conservedb.questions.basics import Ambiguous, NoSuch
     from conservedb.store.problems import DatabaseProblem
 
@@ -39,7 +40,7 @@ def failure_of(problem: Exception) -> Failed | None:
         return problem
     if isinstance(problem, click.ClickException):
         return Failed(_usage(problem), problem.exit_code)
-    if isinstance(problem, DateError):
+    if isinstance(problem, DateError | AskError):
         return Failed(str(problem), MISUSED)
     if isinstance(problem, Ambiguous):
         meanings = [{"key": key, "name": name} for name, key in problem.meanings]

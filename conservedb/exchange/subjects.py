@@ -44,6 +44,7 @@ from conservedb.exchange.subjects_plans import (
     PLANS,
     STANDING_APPROVALS,
 )
+from conservedb.exchange.subjects_research import SAVED_QUESTIONS
 from conservedb.exchange.subjects_rules import ACCEPTANCES, CLIMATES, NEAR, RULES, SETTINGS
 from conservedb.exchange.subjects_shared import (
     BATCHES,
@@ -101,6 +102,7 @@ SUBJECTS = (
     STATEMENTS,
     WARNINGS,
     WHEREABOUTS,
+    SAVED_QUESTIONS,
 )
 """Every subject, in an order in which each refers only to those before it (or to itself)."""
 

@@ -64,6 +64,15 @@ def read(text: str) -> Research:
     return _Reader(text).research()
 
 
+def read_conditions(text: str) -> Tree:
+    """Conditions alone; none hold of everything.
+
+    Raises:
+        AskError: they cannot be read.
+    """
+    return _Reader(text).conditions() if text.strip() else And()
+
+
 class _Reader:
     """Reads a text from the left, one token after the other."""
 
@@ -75,12 +84,13 @@ class _Reader:
 
     def research(self) -> Research:
         rows = self._rows()
-        if self._word() is None:
-            return Research(rows)
+        return Research(rows) if self._word() is None else Research(rows, self.conditions())
+
+    def conditions(self) -> Tree:
         where = self._any(0)
         if self._next < len(self._tokens):
             raise self._error("join conditions with and or or")
-        return Research(rows, where)
+        return where
 
     def _rows(self) -> str:
         if not self._tokens:

@@ -33,11 +33,12 @@ from conservedb.questions.research_statements import (
 )
 
 STATEMENTS = _MEANINGS
-_SURENESS = {
+SURENESS_OF = {
     CERTAIN: answers.CERTAIN,
     POSSIBLE: answers.POSSIBLE,
     UNIDENTIFIED: answers.UNIDENTIFIED,
 }
+"""How far a row answers, from what the database says of it."""
 _WHAT = ("", "layer", "agent")
 _DATE, _MASK, _LAYERS = 11, 17, 18
 
@@ -49,9 +50,9 @@ def counts(connection: Connection, research: Research, today: datetime.date) -> 
         NoSuch: a material, person or word of a closed list is not on record.
         Ambiguous: a word may mean several of them.
     """
-    question = counting(research, _meanings(connection, research, today.toordinal()))
+    question = counting(research, meanings_on(connection, research, today.toordinal()))
     found = dict(question.tuples(connection, today=today.toordinal()))
-    return Counts(*(found.get(score, 0) for score in _SURENESS))
+    return Counts(*(found.get(score, 0) for score in SURENESS_OF))
 
 
 def page(
@@ -77,10 +78,10 @@ def page(
     if order not in COLUMNS:
         raise NoSuch("column", order, COLUMNS)
     question = paging(
-        research, _meanings(connection, research, today.toordinal()), order, descending
+        research, meanings_on(connection, research, today.toordinal()), order, descending
     )
     found = question.tuples(connection, today=today.toordinal(), start=start, length=length)
-    return Page(research, tuple(map(_row, found)), start)
+    return Page(research, tuple(map(row_of, found)), start)
 
 
 def rows(
@@ -99,7 +100,7 @@ def rows(
     yield from page(connection, research, today, order, descending, 0, -1).rows
 
 
-def _meanings(connection: Connection, research: Research, day: int) -> Meanings:
+def meanings_on(connection: Connection, research: Research, day: int) -> Meanings:
     """What the values mean; rules are tried on the objects that all else leaves."""
     found = {one: meaning_of(connection, one) for one in conditions(research.where)}
     ruled = [one for one in found if one.field == "rule"]
@@ -111,7 +112,8 @@ def _meanings(connection: Connection, research: Research, day: int) -> Meanings:
     return tuple(found.items())
 
 
-def _row(row: Row) -> ResearchRow:
-    words = (_SURENESS[row[0]], *row[1:4], _WHAT[row[4]], *row[5:_DATE])
+def row_of(row: Row) -> ResearchRow:
+    """A row as the database gives it, made into one of the answer."""
+    words = (SURENESS_OF[row[0]], *row[1:4], _WHAT[row[4]], *row[5:_DATE])
     standing = state(row[_MASK]) if row[_MASK] else ""
     return ResearchRow._make((*words, when(row, _DATE), standing, row[_LAYERS]))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import Any
 
 from sqlalchemy import ColumnElement, and_, case, func, literal_column, or_, select
@@ -27,7 +28,9 @@ from conservedb.records.treatments import (
 
 _NOTHING: Value = literal_column("''")
 _NO_STATE: Value = literal_column("0")
-_IS_LAYER, _IS_AGENT = (literal_column(str(what)) for what in (LAYER, AGENT))
+_IS_LAYER: Value = literal_column(str(LAYER))
+_IS_AGENT: Value = literal_column(str(AGENT))
+Key = Callable[[str, Subquery], Value | None]
 
 
 def details(rows: str, page: Subquery) -> Select[Any]:
@@ -173,7 +176,7 @@ def _one(selection: Select[Any], lines: Subquery) -> Value:
     return selection.correlate(lines).limit(literal_column("1")).scalar_subquery()
 
 
-def _of_object(name: str) -> Any:  # noqa: ANN401 (a key of _KEYS)
+def _of_object(name: str) -> Key:
     def key(_: str, lines: Subquery) -> Value:
         return _one(select(object_.c[name]).where(object_.c.id == lines.c.object_id), lines)
 
@@ -237,7 +240,7 @@ def _by_role(rows: str, lines: Subquery) -> Value | None:
     return _one(role, lines) if rows == "layers" else None
 
 
-def _of_deed(name: str) -> Any:  # noqa: ANN401 (a key of _KEYS)
+def _of_deed(name: str) -> Key:
     def key(rows: str, lines: Subquery) -> Value | None:
         if rows not in ("layers", "interventions"):
             return None
@@ -251,7 +254,7 @@ def _by_people(rows: str, lines: Subquery) -> Value | None:
     return _people(lines) if rows in ("layers", "interventions") else None
 
 
-_KEYS: dict[str, Any] = {
+_KEYS: dict[str, Key] = {
     "object": _of_object("number_sort"),
     "title": _of_object("title_folded"),
     "place": _by_place,

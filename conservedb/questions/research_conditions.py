@@ -19,13 +19,13 @@ from conservedb.questions.research_occurrences import (
     NEVER_HOLDS,
     Holds,
     Occurrence,
-    Test,
-    Value,
     any_row,
 )
 from conservedb.questions.research_terms import (
     TODAY,
     Meant,
+    Test,
+    Value,
     ascii_lower,
     given,
     has_words,

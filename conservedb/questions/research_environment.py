@@ -7,7 +7,8 @@ until another had certainly begun. Where it is kept today says nothing of where 
 
 from __future__ import annotations
 
-from sqlalchemy import Alias, Connection, and_, false, literal_column, or_, select
+from sqlalchemy import Connection, and_, false, literal_column, or_, select
+from sqlalchemy.sql.selectable import FromClause
 
 from conservedb.dates import NEVER, OPEN_START
 from conservedb.knowledge.research import Condition
@@ -95,16 +96,16 @@ class _Stays:
         of_part = and_(self._of_object(_stay), self._of_part(_stay))
         return and_(self._then(_stay), or_(of_part, and_(whole, ~apart)))
 
-    def _of_object(self, stay: Alias) -> Test:
+    def _of_object(self, stay: FromClause) -> Test:
         return stay.c.object_id == self._object
 
-    def _of_part(self, stay: Alias) -> Test:
+    def _of_part(self, stay: FromClause) -> Test:
         sides = (_spot.c.component_id, _spot.c.other_component_id)
         return any_row(
             _spot, _spot.c.id == self._at, or_(*(side == stay.c.component_id for side in sides))
         )
 
-    def _then(self, stay: Alias) -> Test:
+    def _then(self, stay: FromClause) -> Test:
         """Whether it was perhaps there when it was done, and no other had begun after it."""
         ended = any_row(
             _later,

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
 from sqlalchemy import (
     Table,
@@ -23,7 +23,7 @@ from sqlalchemy import (
     select,
     true,
 )
-from sqlalchemy.sql.selectable import FromClause
+from sqlalchemy.sql.selectable import FromClause, Select
 
 from conservedb.questions.asking import blank
 from conservedb.questions.research_terms import Test, Value
@@ -132,7 +132,7 @@ def _at_places_of_agent(holds: AtPlace, unplaced: Holds) -> Holds:
 
 def any_row(table: FromClause, *conditions: Test) -> Test:
     """Whether a table, or a join, has a row that meets the conditions."""
-    found = select(literal_column("1")).select_from(table).where(*conditions)
+    found: Select[Any] = select(literal_column("1")).select_from(table).where(*conditions)
     return exists(found.correlate_except(table))
 
 

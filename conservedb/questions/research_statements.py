@@ -17,7 +17,7 @@ from sqlalchemy import (
     select,
     union_all,
 )
-from sqlalchemy.sql.selectable import CTE, Select
+from sqlalchemy.sql.selectable import CTE, FromClause, Select, Subquery
 
 from conservedb.knowledge.research import And, Condition, Not, Research, Tree
 from conservedb.questions.asking import Question
@@ -28,6 +28,7 @@ from conservedb.questions.research_narrowing import narrowed
 from conservedb.questions.research_occurrences import (
     ALWAYS_HOLDS,
     AT_PLACES,
+    LAYER,
     NEVER_HOLDS,
     OCCURRENCES,
     Holds,
@@ -175,18 +176,52 @@ def counting(research: Research, meanings: Meanings) -> Question:
     return Question(select(best.c.score, func.count().label("rows")).group_by(best.c.score))
 
 
+def _key(rows: str, lines: FromClause) -> Value:
+    """A number that tells a row from all others of its answer."""
+    if rows != "layers":
+        return lines.c[_GROUPED_BY[rows]]
+    return lines.c.id * _number(2) + lines.c.what - _number(LAYER)
+
+
+@lru_cache(maxsize=64)
+def listing(research: Research, meanings: Meanings) -> Question:
+    """Every row by its key, with its score."""
+    found = _found(research, dict(meanings))
+    key = _key(research.rows, found)
+    score = func.max(found.c.score).label("score")
+    return Question(select(key.label("key"), score).where(key.is_not(None)).group_by(key))
+
+
+@lru_cache(maxsize=64)
+def picking(research: Research, meanings: Meanings) -> Question:
+    """The rows of the keys in a list in JSON, in order of date."""
+    lines = _best(research, _found(research, dict(meanings))).subquery("lines")
+    wanted = select(func.json_each(bindparam("picked")).table_valued("value").c.value)
+    page = (
+        select(*lines.c, _numbered(research, lines, "date"))
+        .where(_key(research.rows, lines).in_(wanted))
+        .subquery("page")
+    )
+    return Question(details(research.rows, page).order_by(page.c.at))
+
+
 @lru_cache(maxsize=64)
 def paging(research: Research, meanings: Meanings, order: str, descending: bool) -> Question:
     """Some rows in an order that leaves no two rows equal."""
     lines = _best(research, _found(research, dict(meanings))).subquery("lines")
-    keys = [(key.desc() if descending else key) for key in sorting(research.rows, order, lines)]
-    last = (lines.c.latest, lines.c.earliest, lines.c.what, lines.c.id, lines.c.place_id)
-    at = func.row_number().over(order_by=[*keys, *last]).label("at")
     page = (
-        select(*lines.c, at)
+        select(*lines.c, _numbered(research, lines, order, descending=descending))
         .order_by(literal_column("at"))
         .limit(bindparam("length"))
         .offset(bindparam("start"))
         .subquery("page")
     )
     return Question(details(research.rows, page).order_by(page.c.at))
+
+
+def _numbered(
+    research: Research, lines: Subquery, order: str, *, descending: bool = False
+) -> ColumnElement[int]:
+    keys = [key.desc() if descending else key for key in sorting(research.rows, order, lines)]
+    last = (lines.c.latest, lines.c.earliest, lines.c.what, lines.c.id, lines.c.place_id)
+    return func.row_number().over(order_by=[*keys, *last]).label("at")

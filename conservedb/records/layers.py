@@ -127,6 +127,7 @@ layer = record_table(
     Index(None, "material_id", "material_class_id"),
     Index(None, "material_class_id", "place_id"),
     Index("ix_layer_batch", "batch_id", sqlite_where=words("batch_id").is_not(None)),
+    Index("ix_layer_dated", "date_latest", sqlite_where=words("date_derived") != "blank"),
     Index("ix_layer_unplaced", "object_id", sqlite_where=words("place_id").is_(None)),
     Index(
         "ix_layer_temporary",

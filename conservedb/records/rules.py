@@ -25,7 +25,7 @@ from conservedb.records.behaviour import BASES
 
 SEVERITIES = ("block", "warn", "inform")
 JUDGES = ("safety", "conduct")
-ROOM_USES = ("display", "storage", "transport")
+ROOM_USES = ("display", "storage", "transport", "outdoors")
 
 rule = record_table(
     "rule",

@@ -9,12 +9,12 @@ import conservedb
 APPLICATION_ID = 0x63644231
 """Marks a SQLite file as ours (`PRAGMA application_id`)."""
 
-REVISIONS = ("0001", "0002", "0003", "0004")
+REVISIONS = ("0001", "0002", "0003", "0004", "0005")
 """Every schema revision this program can read or upgrade from, oldest first."""
 
 HEAD = REVISIONS[-1]
 
-FINGERPRINT = 687781795
+FINGERPRINT = 1411556431
 """That of the derived objects (`PRAGMA user_version`); a test holds it against `store.derived`."""
 
 

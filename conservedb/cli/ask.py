@@ -1,0 +1,259 @@
+"""conservedb ask "QUESTION": what a researcher asks of the whole record.
+
+JSON: {"question": as `conservedb ask` takes it, "description": the same as a sentence, "saved":
+name or "", "rows": what they are (layers, places, interventions, objects), "counts": {"certain",
+"possible", "unidentified"}, "order", "descending", "found": the first of them, as many as --limit
+says [ROW]}. With --compare: {"question", "description", "days": [ON, ON], "counts": for each day,
+"only_first", "only_second": what answers certainly or possibly on that day and not on the other
+[ROW]}. With --describe: {"question", "description"}. With --list: {"saved": [{"name", "question",
+"description" ("" where it cannot be read), "saved": DATE, "person", "note"}]}. With --save also
+"change_set": number, null where it was on record already.
+
+ROW is {"sureness" (certain, possible, unidentified: its matter is on record neither as a material
+nor as a class), "object", "title", "place": mark, "J1 or J2" where either may be meant, "J1, J2"
+where an agent was used at both, "what" (layer, agent, ""), "ref", "intervention", "material": key,
+words as found or class, "role", "kind", "people", "date": DATE, of a place or object the first,
+"state": today, or on the day compared, "layers": how many layers and uses of agents answer}.
+"""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+import click
+
+from conservedb.cli.settings import Settings, asking, shared_options, who_option
+
+if TYPE_CHECKING:
+    import datetime
+    from collections.abc import Iterable
+
+    from sqlalchemy import Connection
+
+    from conservedb.cli.json_shapes import Json
+    from conservedb.cli.printing import Lines
+    from conservedb.knowledge.research import Research
+    from conservedb.questions.research_answers import Counts, ResearchRow
+
+_ROWS = ("layers", "places", "interventions", "objects")
+
+
+@click.command("ask")
+@click.argument("text", nargs=-1, metavar="QUESTION")
+@click.option("--saved", metavar="NAME", help="Ask the question kept under this name.")
+@click.option("--save", metavar="NAME", help="Keep the question under this name.")
+@click.option("--list", "list_", is_flag=True, help="Show the questions that are kept.")
+@click.option("--rows", type=click.Choice(_ROWS), help="What the rows are.")
+@click.option("--order", default="date", metavar="COLUMN", help="Sort by a column; else by date.")
+@click.option("--descending", is_flag=True, help="The last first.")
+@click.option(
+    "--limit",
+    type=click.IntRange(min=0),
+    default=50,
+    metavar="N",
+    help="How many rows to show; 50 unless said, 0 for all.",
+)
+@click.option("--compare", nargs=2, metavar="DAY DAY", help="What answers on one of two days only.")
+@click.option("--describe", is_flag=True, help="Only say the question as a sentence.")
+@who_option
+@shared_options
+@click.pass_obj
+def command(
+    settings: Settings,
+    text: tuple[str, ...],
+    saved: str | None,
+    save: str | None,
+    list_: bool,
+    rows: str | None,
+    order: str,
+    descending: bool,
+    limit: int,
+    compare: tuple[str, str] | None,
+    describe: bool,
+) -> None:
+    """Ask for layers, places, interventions or objects by conditions joined by and, or, not.
+
+    Fields: material, as, role, kind, aim, technique, person, date, object, object kind, part
+    material, environment, state, observed, source, identified, reversibility, rule.
+
+    Example: conservedb ask 'objects where material: "cellulose nitrate" and state: there on 1950
+    and not (person: "W. Orde" or kind: join)'
+    """
+    words = " ".join(text)
+    if list_:
+        _list(settings)
+        return
+    if bool(words.strip()) == bool(saved):
+        raise click.UsageError(
+            "write a question, or --saved NAME; --list shows those that are kept"
+        )
+    if save is not None and not words.strip():
+        raise click.UsageError("--save keeps the question that is written; write one")
+    with asking(settings) as (connection, today):
+        research = _research(connection, words, saved, rows)
+        if compare:
+            found, lines = _compared(connection, research, compare, today)
+        elif describe:
+            found, lines = _described(research)
+        else:
+            found, lines = _answer(connection, research, today, order, descending, limit)
+    named: Json = {} if describe or compare else {"saved": saved or save or ""}
+    if save is not None:
+        named["change_set"] = _keep(settings, save, research, lines)
+    if settings.json:
+        from conservedb.cli.printing import print_json
+
+        print_json(found | named)
+    else:
+        from conservedb.cli.printing import print_lines
+
+        print_lines(lines)
+
+
+def _research(connection: Connection, words: str, saved: str | None, rows: str | None) -> Research:
+    from dataclasses import replace
+
+    from conservedb.knowledge.research_words import read
+    from conservedb.questions import research_saved
+
+    research = research_saved.saved(connection, saved).research if saved else read(words)
+    return replace(research, rows=rows) if rows else research
+
+
+def _described(research: Research) -> tuple[Json, Lines]:
+    from conservedb.cli.printing import Lines
+    from conservedb.knowledge.research_words import describe, say
+
+    lines = Lines()
+    lines.add("question", describe(research))
+    return {"question": say(research), "description": describe(research)}, lines
+
+
+def _answer(
+    connection: Connection,
+    research: Research,
+    today: datetime.date,
+    order: str,
+    descending: bool,
+    limit: int,
+) -> tuple[Json, Lines]:
+    from conservedb.questions.research import counts, page
+    from conservedb.questions.wording import counted
+
+    found = counts(connection, research, today)
+    rows = page(connection, research, today, order, descending, 0, limit or -1).rows
+    answer, lines = _described(research)
+    lines.add("answer", f"{research.rows}: {found.sentence}")
+    lines.gap()
+    _add_rows(lines, rows)
+    if found.total > len(rows):
+        lines.gap()
+        more = counted(found.total - len(rows), "row")
+        lines.add("not shown", f"{more}; --limit 0 shows all")
+    answer |= {
+        "rows": research.rows,
+        "counts": _counts(found),
+        "order": order,
+        "descending": descending,
+        "found": [_row(row) for row in rows],
+    }
+    return answer, lines
+
+
+def _compared(
+    connection: Connection, research: Research, days: tuple[str, str], today: datetime.date
+) -> tuple[Json, Lines]:
+    from conservedb.cli import json_shapes as shape
+    from conservedb.cli import saying
+    from conservedb.questions.asof import as_of
+    from conservedb.questions.research_compared import compare
+
+    first, second = (as_of(words, today) for words in days)
+    found = compare(connection, research, first, second)
+    answer, lines = _described(found.research)
+    for day, counts, only in zip(
+        found.days, found.counts, (found.only_first, found.only_second), strict=True
+    ):
+        lines.gap()
+        lines.add(saying.asked(day), f"{research.rows}: {counts.sentence}")
+        lines.add("only then", f"{len(only):,}" if only else "none")
+        _add_rows(lines, only)
+    answer |= {
+        "days": [shape.asked(day) for day in found.days],
+        "counts": [_counts(counts) for counts in found.counts],
+        "only_first": [_row(row) for row in found.only_first],
+        "only_second": [_row(row) for row in found.only_second],
+    }
+    return answer, lines
+
+
+def _add_rows(lines: Lines, rows: Iterable[ResearchRow]) -> None:
+    from conservedb.cli import saying
+    from conservedb.questions.wording import counted
+
+    for row in rows:
+        number = f"{row.object} {row.place}".strip()
+        lines.add(
+            number,
+            row.sureness,
+            "" if row.what or row.ref else row.title,
+            f"{row.what or 'intervention'} {row.ref}" if row.ref else "",
+            (row.material or "material not recorded") if row.what else "",
+            row.role,
+            row.kind,
+            row.people,
+            saying.dated(row.date),
+            row.state,
+            "" if row.what else counted(row.layers, "layer or use", "layers and uses"),
+            depth=1,
+        )
+
+
+def _counts(found: Counts) -> Json:
+    return {name: getattr(found, name) for name in found.__slots__}
+
+
+def _row(row: ResearchRow) -> Json:
+    from conservedb.cli import json_shapes as shape
+
+    return row._asdict() | {"date": shape.date(row.date)}
+
+
+def _keep(settings: Settings, name: str, research: Research, lines: Lines) -> int | None:
+    """Keep the question; the number of the change set."""
+    from conservedb.cli.ending import Failed
+    from conservedb.cli.writing import opened
+    from conservedb.exchange.keeping_questions import keep_question
+
+    with opened(settings) as (engine, today):
+        written = keep_question(engine, name, research, settings.who(), today)
+    if written.faults:
+        raise Failed("; ".join(fault.sentence() for fault in written.faults))
+    lines.gap()
+    lines.add("kept as", name.strip())
+    return written.set_number
+
+
+def _list(settings: Settings) -> None:
+    from conservedb.cli import json_shapes as shape
+    from conservedb.cli import saying
+    from conservedb.cli.printing import Lines, print_json, print_lines
+    from conservedb.questions.research_saved import saved_questions
+
+    with asking(settings) as (connection, _):
+        kept = saved_questions(connection)
+    if settings.json:
+        names = ("name", "question", "description", "person", "note")
+        print_json(
+            {
+                "saved": [
+                    {name: getattr(one, name) for name in names} | {"saved": shape.date(one.saved)}
+                    for one in kept
+                ]
+            }
+        )
+        return
+    lines = Lines()
+    for one in kept:
+        lines.add(one.name, one.description or one.question, one.person, saying.dated(one.saved))
+    print_lines(lines or ["no question is kept"])
