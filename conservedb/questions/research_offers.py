@@ -11,7 +11,12 @@ from conservedb.knowledge.rules import OF_OBJECTS
 from conservedb.knowledge.verdicts import WORST_FIRST
 from conservedb.questions.checks_reference import reference
 from conservedb.questions.completing import MOST, Known, complete
-from conservedb.questions.research_meanings import OBJECT_KINDS, SOURCE_KINDS, conditions, meaning_of
+from conservedb.questions.research_meanings import (
+    OBJECT_KINDS,
+    SOURCE_KINDS,
+    conditions,
+    meaning_of,
+)
 from conservedb.records.layers import IDENTIFIED
 from conservedb.records.rules import ROOM_USES
 from conservedb.records.treatments import AIMS, INTERVENTION_KINDS
@@ -50,9 +55,7 @@ def offers(connection: Connection, field: str, typed: str) -> tuple[Known, ...]:
         field: one of FIELDS.
     """
     if field in _LOOKED_UP:
-        found = [
-            one for lookup in _LOOKED_UP[field] for one in complete(connection, lookup, typed)
-        ]
+        found = [one for lookup in _LOOKED_UP[field] for one in complete(connection, lookup, typed)]
         near = all(one.near for one in found)
         return tuple(one for one in found if near or not one.near)[:MOST]
     listed = _LISTED.get(field)

@@ -84,9 +84,7 @@ def fitted(rows: str, width: int, order: str) -> tuple[tuple[Column, int], ...]:
     return tuple((one, cells[one.name]) for one in offered if one in chosen)
 
 
-def headings(
-    columns: Sequence[tuple[Column, int]], order: str, *, descending: bool
-) -> Content:
+def headings(columns: Sequence[tuple[Column, int]], order: str, *, descending: bool) -> Content:
     """The line above the rows; a sign at the column by which they are sorted."""
     return _line(
         columns,

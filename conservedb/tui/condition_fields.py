@@ -66,9 +66,7 @@ def asked_for(condition: Condition, closed: tuple[str, ...]) -> tuple[Field, ...
         required=True,
         lookup=lookup,
     )
-    day = Field(
-        "on", "on", "date", condition.on, hint="a day or a span; blank is today; or ever"
-    )
+    day = Field("on", "on", "date", condition.on, hint="a day or a span; blank is today; or ever")
     sure = Field(
         "sure",
         "holds",

@@ -177,4 +177,3 @@ class ConditionSheet(AskingSheet):
             self.release("list")
 
         self.ask("find", lambda: researcher.offers(self._field, typed), show, refused)
-

@@ -1,0 +1,109 @@
+"""The actions of research: to the screen, on the question, and on its answer."""
+
+from __future__ import annotations
+
+from conservedb.tui.action import Action
+
+_HERE = ("research",)
+
+RESEARCH = (
+    Action(
+        "research",
+        ("f4",),
+        "F4",
+        "research",
+        "Research in all objects",
+        "Ask for layers, locations, interventions or objects by conditions. From a material, it is"
+        " asked where else that is.",
+        ("start", "object", "material"),
+        8,
+    ),
+    Action(
+        "add_condition",
+        ("a",),
+        "a",
+        "add",
+        "Add a condition",
+        "Choose what it is about by its letter, then say what. It comes below the condition under"
+        " the cursor, or at the end of a group. Enter changes the condition under the cursor.",
+        _HERE,
+        3,
+    ),
+    Action(
+        "take_away",
+        ("delete", "x"),
+        "Del",
+        "take away",
+        "Take a condition away",
+        "The condition under the cursor no longer counts, nor does all that belongs to a group.",
+        _HERE,
+    ),
+    Action(
+        "negate",
+        ("n",),
+        "n",
+        "not",
+        "Negate, or no longer",
+        "What is under the cursor must not hold; once more, it must.",
+        _HERE,
+    ),
+    Action(
+        "switch",
+        ("o",),
+        "o",
+        "and, or",
+        "All of them, or at least one",
+        "The conditions of the group under the cursor are joined by or in place of and, or by and"
+        " in place of or.",
+        _HERE,
+    ),
+    Action(
+        "bracket",
+        ("b",),
+        "b",
+        "bracket",
+        "Make a group, or dissolve it",
+        "The condition under the cursor becomes a group, to which others can be added; a group"
+        " goes up into the one above.",
+        _HERE,
+    ),
+    Action(
+        "surely",
+        ("c",),
+        "c",
+        "certainly",
+        "Only what is certain, or the possible too",
+        "Whether what holds only possibly counts for the condition under the cursor.",
+        _HERE,
+    ),
+    Action(
+        "write_question",
+        ("e",),
+        "e",
+        "as text",
+        "Write the question as text",
+        "The whole question in one line, as the command conservedb ask takes it.",
+        _HERE,
+        6,
+    ),
+    Action(
+        "rows",
+        ("w",),
+        "w",
+        "rows",
+        "Ask for other rows",
+        "Layers and uses of agents, locations, interventions, objects: the next of these.",
+        _HERE,
+        4,
+    ),
+    Action(
+        "sort",
+        ("s",),
+        "s",
+        "sort",
+        "Sort by a column",
+        "Choose a column by its letter; the same column again turns the order round.",
+        _HERE,
+        5,
+    ),
+)
