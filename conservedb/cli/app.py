@@ -26,6 +26,7 @@ COMMANDS = {
     "uses": ("uses", "Where a material or class lies, lay or may lie."),
     "ask": ("ask", "Ask for layers, places, interventions or objects by many conditions."),
     "find": ("find", "Find anything by the start of its number, mark or name."),
+    "sql": ("sql", "Put a question in SQL; it can only read."),
     "record": ("record", "Record a step, a removal, or one of anything."),
     "amend": ("amend", "Change fields of a record, with the reason."),
     "sheet": ("sheet", "Print a sheet for work at the bench, and type it back."),

@@ -1,4 +1,4 @@
-"""Derived objects: the triggers that guard the tables, generated here and nowhere else.
+"""Derived objects: the triggers that guard the tables, and the views; made here and nowhere else.
 
 They are left out of migrations and of `demo.sqlite.sql`, and rebuilt whenever the text
 below differs from what the file carries (its `PRAGMA user_version` holds a hash of it).
@@ -87,7 +87,7 @@ AND EXISTS (
 
 def statements() -> list[str]:
     """The text of every derived object, in the order in which they are made."""
-    from conservedb.store import logging_triggers  # needs every table
+    from conservedb.store import logging_triggers, views  # the first needs every table
 
     guards = [
         f"CREATE TRIGGER {guard.name}_{moment.lower()} AFTER {moment} ON {guard.table}\n"
@@ -96,7 +96,7 @@ def statements() -> list[str]:
         for guard in GUARDS
         for moment in ("INSERT", "UPDATE")
     ]
-    return [*guards, *logging_triggers.statements()]
+    return [*guards, *logging_triggers.statements(), *views.statements()]
 
 
 def broken_rows(raw: sqlite3.Connection) -> list[str]:
