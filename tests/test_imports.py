@@ -62,6 +62,7 @@ OUTSIDE = {
     "sqlalchemy": {"records", "store", "questions", "recording", "exchange"},
     "sqlite3": {"store", "demo", "exchange", "cli", "tui"},
     "platformdirs": {"cli", "store", "tui"},
+    "PIL": {"exchange"},
 }
 """Library -> the only rooms that may import it."""
 
@@ -119,6 +120,8 @@ def loaded_after(code: str) -> set[str]:
         ("import conservedb.dates, conservedb.knowledge.layers", {"sqlalchemy", "textual"}),
         ("import conservedb.questions.place", {"textual", "alembic", "click"}),
         ("import conservedb.exchange.importing", {"textual", "alembic", "click"}),
+        ("import conservedb.exchange.looking", {"textual", "alembic", "click", "PIL", "xml"}),
+        ("import conservedb.cli.look", {"sqlalchemy", "textual", "alembic", "PIL"}),
         ("import conservedb.__main__", {"sqlalchemy", "textual", "alembic"}),
         ("import conservedb.tui.app", {"sqlalchemy", "alembic", "click"}),
     ],

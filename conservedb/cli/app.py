@@ -25,6 +25,7 @@ COMMANDS = {
     "whatif": ("whatif", "Which joints may creep or soften at a temperature."),
     "uses": ("uses", "Where a material or class lies, lay or may lie."),
     "ask": ("ask", "Ask for layers, places, interventions or objects by many conditions."),
+    "look": ("look", "What answers a question as bars, by decade, or how long it lasts."),
     "find": ("find", "Find anything by the start of its number, mark or name."),
     "sql": ("sql", "Put a question in SQL; it can only read."),
     "record": ("record", "Record a step, a removal, or one of anything."),

@@ -9,7 +9,7 @@ from heapq import nsmallest
 
 from sqlalchemy import Connection
 
-from conservedb.dates import civil, is_known
+from conservedb.knowledge.decades import decades_of
 from conservedb.knowledge.layers import GONE, PRESENT, REDUCED
 from conservedb.questions.basics import AsOf
 from conservedb.questions.material_answers import Decade, Whereabouts
@@ -19,8 +19,6 @@ from conservedb.store.keys import sort_key
 
 MOST = 200
 """Places, and uses as an agent, that are listed; the numbers are given in full."""
-WIDEST = 10
-"""A date that may lie in more decades than these names none."""
 _THERE = PRESENT | REDUCED
 
 
@@ -71,8 +69,8 @@ def by_decade(
     undated = 0
     for rows, known in ((certain, True), (possible, False)):
         for row in rows:
-            span = _decades(row.laid_earliest, row.laid_latest)
-            if span is None:
+            span = decades_of(row.laid_earliest, row.laid_latest)
+            if not span:
                 undated += 1
             elif known and len(span) == 1 and not row.laid_flags:
                 sure[span[0]] += 1
@@ -80,16 +78,6 @@ def by_decade(
                 perhaps.update(span)
     firsts = sorted({*sure, *perhaps})
     return tuple(Decade(first, sure[first], perhaps[first]) for first in firsts), undated
-
-
-@lru_cache(maxsize=4096)
-def _decades(earliest: int, latest: int) -> range | None:
-    """The first years of the decades that a date may lie in, None where it names none."""
-    if not (is_known(earliest) and is_known(latest)):
-        return None
-    first, last = (civil(day)[0] // 10 * 10 for day in (earliest, latest))
-    span = range(first, last + 1, 10)
-    return span if len(span) <= WIDEST else None
 
 
 _sorted = lru_cache(maxsize=65536)(sort_key)

@@ -25,6 +25,8 @@ from conservedb.questions import (
     place,
     removal,
     start,
+    survival,
+    tally,
     treatment,
     uses,
     whatif,
@@ -41,6 +43,7 @@ QUESTIONS = list(
         for module in (
             *(place, objects, history, uses, find, start),
             *(behaviour, removal, material, checks, whatif, authority, treatment),
+            *(tally, survival),
         )
         for question in module.STATEMENTS
     )

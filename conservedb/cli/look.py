@@ -1,0 +1,219 @@
+"""conservedb look QUESTION: what answers a question, counted, drawn, and how long it lasts.
+
+JSON, always with {"question": its text, "said": as a sentence, "on": ISO day, "rows": layers,
+places, interventions or objects}, and COUNT is {"certain", "possible", "unidentified"}.
+With --by decade: {"by", "decades": [{"first": year, "label", COUNT}], "undated": COUNT (the date
+names no decade), "several": how many may lie in several decades or have a date that is only
+approximate or uncertain, "total": COUNT, each thing once}. With --by class, person or
+object-kind: {"by", "groups": largest first [{"label", COUNT}], "shared": how many stand in
+several groups, "total": COUNT}. With --decades: {"materials": [{"material", "decades", "undated",
+"several", "total"}]}. With --survival: {"layers", "qualified", "unseen", "left_out": {"possible",
+"unidentified", "agents", "not_come"}, "chosen": fields, "exact", "ages": [{"years", "recorded":
+SHARE, "seen": SHARE or null, "band": SHARE or null, "soonest": SHARE or null, "last": SHARE,
+"there", "ended", "unknown"}], "jumps": [{"first_day", "last_day": null for no end, "share"}],
+"with_possible": jumps}; SHARE is {"low", "high"} from 0 to 1. "picture" is the path of the picture,
+null without one.
+"""
+
+from __future__ import annotations
+
+import shutil
+import sys
+from pathlib import Path
+from typing import TYPE_CHECKING, Any, NamedTuple
+
+import click
+
+from conservedb.cli.ending import MISUSED, Failed
+from conservedb.cli.settings import Settings, asking, shared_options
+
+if TYPE_CHECKING:
+    from collections.abc import Callable, Iterator, Sequence
+    from datetime import date
+
+    from conservedb.exchange.pictures import Drawing
+    from conservedb.knowledge.research import Research
+    from conservedb.knowledge.survival import Between
+    from conservedb.questions.survival import AtAge
+
+_WAYS = ("decade", "class", "person", "object-kind")
+_NARROWEST = 40
+
+
+class Looked(NamedTuple):
+    """An answer in all its forms; the picture is only drawn when it is called for."""
+
+    json: dict[str, Any]
+    lines: Sequence[str]
+    remarks: Sequence[str]
+    drawing: Callable[[], Drawing]
+
+
+@click.command("look")
+@click.argument("question", nargs=-1, required=True)
+@click.option("--by", type=click.Choice(_WAYS), help="Bars, by this; by decade unless said.")
+@click.option("--decades", is_flag=True, help="A table of materials by decade.")
+@click.option("--survival", is_flag=True, help="How many are still there, by age.")
+@click.option(
+    "--picture",
+    type=click.Path(path_type=Path),
+    metavar="FILE",
+    help="Write it as a picture too; FILE is new and ends with .svg or .png.",
+)
+@shared_options
+@click.pass_obj
+def command(
+    settings: Settings,
+    question: tuple[str, ...],
+    by: str | None,
+    decades: bool,
+    survival: bool,
+    picture: Path | None,
+) -> None:
+    """What answers QUESTION as bars, as a table, or how long it lasts.
+
+    Certain and possible answers are told apart, in bars by different signs. What may lie in
+    several decades is possible in each.
+
+    Example: conservedb look 'material: "cellulose nitrate" and date: ../1960' --survival
+    """
+    if (by is not None) + decades + survival > 1:
+        raise click.UsageError("--by, --decades and --survival exclude each other; give one.")
+    from conservedb.cli.printing import print_json, print_lines
+    from conservedb.knowledge.research_words import AskError, describe, read, say
+
+    try:
+        research = read(" ".join(question))
+        with asking(settings) as (connection, today):
+            if decades:
+                looked = _table(connection, research, today)
+            elif survival:
+                looked = _survival(connection, research, today)
+            else:
+                looked = _bars(connection, research, today, by or _WAYS[0])
+    except AskError as problem:
+        raise Failed(str(problem), MISUSED) from problem
+    if picture is not None:
+        from conservedb.exchange.pictures import write_picture
+
+        write_picture(looked.drawing(), picture)
+    if settings.json:
+        asked = {"question": say(research), "said": describe(research), "rows": research.rows}
+        path = None if picture is None else str(picture)
+        print_json(asked | {"on": today.isoformat()} | looked.json | {"picture": path})
+    else:
+        print_lines(_lines(describe(research), today, looked, picture))
+
+
+def _bars(connection: Any, research: Research, today: date, by: str) -> Looked:  # noqa: ANN401
+    from conservedb.cli import look_json
+    from conservedb.exchange.bars import bar_lines, bars_of
+    from conservedb.exchange.looking import bars_drawing, remarks
+    from conservedb.questions.research import rows
+    from conservedb.questions.tally import counted
+
+    found = counted(connection, research, rows(connection, research, today), by)
+    return Looked(
+        {"by": by, **look_json.counted(found)},
+        list(bar_lines(bars_of(found), _width(), plain=is_plain())),
+        remarks(found),
+        lambda: bars_drawing(found, research, by, today),
+    )
+
+
+def _table(connection: Any, research: Research, today: date) -> Looked:  # noqa: ANN401
+    from conservedb.cli import look_json
+    from conservedb.exchange.bars import grid_lines, grid_of
+    from conservedb.questions.research import rows
+    from conservedb.questions.tally import materials_by_decade
+
+    found = materials_by_decade(research, rows(connection, research, today))
+    return Looked(
+        look_json.materials(found),
+        list(grid_lines(grid_of(found), _width(), plain=is_plain())),
+        ("numbers are certain + possible + not identified",),
+        _no_picture,
+    )
+
+
+def _survival(connection: Any, research: Research, today: date) -> Looked:  # noqa: ANN401
+    from conservedb.cli import look_json
+    from conservedb.exchange.looking import remarks_of_survival, survival_drawing
+    from conservedb.questions.research import rows
+    from conservedb.questions.survival import survival
+
+    found = survival(connection, research, rows(connection, research, today), today)
+    return Looked(
+        look_json.survival(found),
+        [line for one in found.ages for line in _age_lines(one)],
+        remarks_of_survival(found),
+        lambda: survival_drawing(found, research, today),
+    )
+
+
+def _no_picture() -> Drawing:
+    raise click.UsageError("a table makes no picture; leave --picture or --decades away.")
+
+
+def _lines(described: str, today: date, looked: Looked, picture: Path | None) -> Iterator[str]:
+    from conservedb.cli.printing import Lines
+    from conservedb.cli.saying import day
+
+    head, foot = Lines(), Lines()
+    head.add("question", described)
+    head.add("as on record", day(today.toordinal()))
+    head.gap()
+    foot.gap()
+    for remark in looked.remarks:
+        foot.add("note", remark)
+    if picture is not None:
+        foot.add("picture written", str(picture))
+    yield from head
+    yield from looked.lines
+    yield ""
+    yield from foot
+
+
+def _age_lines(one: AtAge) -> Iterator[str]:
+    from conservedb.cli.printing import Lines
+
+    lines = Lines()
+    said = [f"{_share(one.recorded)} as recorded"]
+    if one.band is not None:
+        said.append(f"95 % band {_share(one.band)}")
+    said.append(f"{_share(one.seen)} as last seen" if one.seen else "not known as last seen")
+    lines.add(f"still there after {one.years} years", *said)
+    soonest = _share(one.soonest) if one.soonest else "not known"
+    lines.add("if all ended as soon as they may", soonest, depth=1)
+    lines.add("if all ended as late as they may", _share(one.last), depth=1)
+    there, ended, unknown = one.standing
+    lines.add(
+        "of the layers themselves",
+        *(f"{there:,} there for certain", f"{ended:,} ended for certain", f"{unknown:,} not known"),
+        depth=1,
+    )
+    yield from lines
+
+
+def _share(between: Between) -> str:
+    """ "82 %", or "79 to 85 %" where the dates leave it open."""
+    low, high = f"{between.low * 100:.0f}", f"{between.high * 100:.0f}"
+    return f"{high} %" if low == high else f"{low} to {high} %"
+
+
+def _width() -> int:
+    """The columns of the terminal; 80 on paper."""
+    if not sys.stdout.isatty():
+        return 80
+    return max(shutil.get_terminal_size().columns, _NARROWEST)
+
+
+def is_plain() -> bool:
+    """Whether the terminal lacks the signs of which bars are made."""
+    from conservedb.exchange.bars import SIGNS
+
+    try:
+        f"{SIGNS}…".encode(sys.stdout.encoding or "ascii")
+    except UnicodeEncodeError:
+        return True
+    return False

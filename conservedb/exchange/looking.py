@@ -1,0 +1,106 @@
+"""An answer to look at, for both interfaces: its title, what must be said of it, its picture."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from conservedb.dates import read as read_date
+from conservedb.dates import say as say_date
+from conservedb.exchange.bars import bars_of
+from conservedb.exchange.pictures import About, Drawing
+from conservedb.exchange.pictures_bars import bar_picture
+from conservedb.exchange.pictures_curves import curve_picture
+from conservedb.knowledge.decades import Count, Decades, Tally
+from conservedb.knowledge.research import Research
+from conservedb.knowledge.research_words import say
+from conservedb.questions.survival import Survival
+from conservedb.questions.wording import counted, listed
+
+
+def counted_things(research: Research) -> str:
+    """What the rows of a question are, in the plural."""
+    return "layers and uses of agents" if research.rows == "layers" else research.rows
+
+
+def way(by: str) -> str:
+    """A way to count as words: "object kind"."""
+    return by.replace("-", " ")
+
+
+def remarks(found: Tally | Decades) -> tuple[str, ...]:
+    """What must be known to read the bars."""
+    if not found.total.total:
+        return ("Nothing on record answers.",)
+    said = [f"In all {_total(found.total)}, each counted once."]
+    if isinstance(found, Tally):
+        if found.shared:
+            said.append(f"{found.shared:,} stand in several groups, and are counted in each.")
+        return tuple(said)
+    if found.several:
+        said.append(
+            f"{found.several:,} may lie in several decades, or have a date that is approximate or"
+            " uncertain: these are possible in each decade and certain in none."
+        )
+    if found.undated.total:
+        said.append(f"{found.undated.total:,} have no date, or one too wide to name a decade.")
+    return tuple(said)
+
+
+def _total(count: Count) -> str:
+    """ "30 certain, 8 possible and 2 not identified"."""
+    words = zip(count, ("certain", "possible", "not identified"), strict=True)
+    return listed([f"{number:,} {word}" for number, word in words if number])
+
+
+def remarks_of_survival(found: Survival) -> tuple[str, ...]:
+    """What must be known to read how many are still there, by age."""
+    out = found.left_out
+    parts = (
+        (out.possible, counted(out.possible, "possible answer")),
+        (out.unidentified, f"{out.unidentified:,} not identified"),
+        (out.agents, counted(out.agents, "use of an agent", "uses of agents")),
+        (out.not_come, f"{out.not_come:,} not certainly laid by now"),
+    )
+    left = listed([words for number, words in parts if number])
+    said = [
+        f"It rests on {counted(found.layers, 'layer')}{f'; left out: {left}' if left else ''}.",
+        "As recorded, a layer is there until its end is on record; as last seen, without such an"
+        f" end, only until somebody saw it; {found.unseen:,} of them nobody saw since the laying.",
+    ]
+    if found.qualified:
+        said.append(
+            f"Of {found.qualified:,} a date is approximate or uncertain; it is taken as written."
+        )
+    if found.chosen:
+        said.append(
+            f"The question asks for {listed(found.chosen)}: it chooses layers that lasted long"
+            " enough for that, and so shows more of them than there were."
+        )
+    said.append(
+        "Partly removed counts as there. What went before anybody recorded it is in no record."
+    )
+    return tuple(said)
+
+
+def bars_drawing(found: Tally | Decades, research: Research, by: str, today: date) -> Drawing:
+    """The counts as a picture.
+
+    Raises:
+        DatabaseProblem: there are more bars than a picture can hold.
+    """
+    what = counted_things(research)
+    title = f"{what[:1].upper()}{what[1:]} by {way(by)}"
+    about = About(title, say(research), day_words(today), remarks(found))
+    return bar_picture(bars_of(found), about, way(by), what)
+
+
+def survival_drawing(found: Survival, research: Research, today: date) -> Drawing:
+    """How many are still there, by age, as a picture."""
+    said = remarks_of_survival(found)
+    about = About("Layers still there, by age", say(research), day_words(today), said)
+    return curve_picture(found.recorded, found.seen, about)
+
+
+def day_words(day: date) -> str:
+    """ "14 June 1950"."""
+    return say_date(read_date(day.isoformat()))
