@@ -3,14 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from itertools import accumulate
 from typing import NamedTuple
 
 from textual.content import Content
 
 from conservedb.questions.research_answers import CERTAIN, ResearchRow
 from conservedb.tui.details import Fact
-from conservedb.tui.text import QUIET, STRONG, UNSURE, joined, plain
-from conservedb.tui.wording import bounds_words
+from conservedb.tui.text import QUIET, STRONG, joined, plain
+from conservedb.tui.text import UNSURE as DOUBT
+from conservedb.tui.wording import IN_PLACE, UNSURE, bounds_words
 
 GAP = 2
 UP, DOWN = "▲", "▼"
@@ -34,18 +36,18 @@ class Column(NamedTuple):
 
 
 _COLUMNS = {
-    "sureness": Column("sureness", "how sure", 8, 12, 0),
-    "object": Column("object", "object", 9, 14, 1),
+    "sureness": Column("sureness", "how sure", 12, 12, 0),
+    "object": Column("object", "object", 11, 14, 1),
     "title": Column("title", "title", 12, 44, 9),
     "place": Column("place", "place", 5, 12, 2),
-    "what": Column("what", "what", 5, 5, 10),
+    "what": Column("what", "what", 6, 6, 10),
     "ref": Column("ref", "ref", 5, 10, 6),
     "material": Column("material", "material", 12, 26, 3),
     "role": Column("role", "role", 9, 14, 7),
     "kind": Column("kind", "kind", 9, 14, 8),
     "people": Column("people", "people", 10, 26, 8),
-    "date": Column("date", "date", 10, 20, 4),
-    "state": Column("state", "state", 8, 18, 5),
+    "date": Column("date", "date", 10, 24, 4),
+    "state": Column("state", "state", 14, 15, 5),
 }
 _OF_ROWS = {
     "layers": tuple(_COLUMNS),
@@ -56,6 +58,7 @@ _OF_ROWS = {
 """The columns in which rows of a kind hold anything."""
 _NUMBER = Column("layers", "layers", 6, 8, 11)
 """How many layers and uses answer at a row of several; nothing is sorted by it."""
+_STATES = {"present": IN_PLACE, "reduced": "partly removed", "uncertain": UNSURE}
 
 
 def columns_of(rows: str) -> tuple[Column, ...]:
@@ -72,10 +75,9 @@ def fitted(rows: str, width: int, order: str) -> tuple[tuple[Column, int], ...]:
     offered = columns_of(rows)
     if rows != "layers":
         offered = (*offered, _NUMBER)
-    chosen: list[Column] = []
-    for column in sorted(offered, key=lambda one: -1 if one.name == order else one.rank):
-        if sum(one.least + GAP for one in chosen) + column.least <= width or not chosen:
-            chosen.append(column)
+    ranked = sorted(offered, key=lambda one: -1 if one.name == order else one.rank)
+    ends = accumulate(one.least + GAP for one in ranked)
+    chosen = [one for one, end in zip(ranked, ends, strict=True) if end - GAP <= width]
     left = width - sum(one.least + GAP for one in chosen) + GAP
     cells = {}
     for column in sorted(chosen, key=lambda one: one.rank):
@@ -116,13 +118,15 @@ def _line(columns: Sequence[tuple[Column, int]], draw: Callable[[str], Content])
 def cell(row: ResearchRow, name: str) -> str:
     """What stands in a column."""
     if name == "date":
-        return row.date.said if row.date.recorded else "undated"
+        return row.date.said
+    if name == "state" and row.state:
+        return _STATES.get(row.state, row.state)
     return str(getattr(row, name))
 
 
 def _ink(row: ResearchRow, name: str) -> str:
     if name == "sureness":
-        return "" if row.sureness == CERTAIN else UNSURE
+        return "" if row.sureness == CERTAIN else DOUBT
     return QUIET if name in ("title", "what", "ref") else ""
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from conservedb.knowledge.research import FIELDS, And, Condition, Research
+from conservedb.knowledge.research import And, Condition, Research
 from conservedb.knowledge.research_words import read, say
 from conservedb.tui.about import Kind
 from conservedb.tui.recording import Field
@@ -25,11 +25,12 @@ _MENU_OF_OBJECT = (
     ("object kind", "j", "kind of object"),
     ("part material", "b", "material of the part"),
     ("environment", "e", "where it was kept"),
-    ("observed", "v", "condition seen afterwards"),
+    ("observed", "v", "condition seen later"),
     ("source", "u", "kind of paper"),
     ("rule", "l", "rule that is broken"),
 )
 HEADING = "The object, and how it is known"
+LISTED = "Down or F2 lists what is on record"
 POSSIBLY, CERTAINLY = "certainly or possibly", "certainly"
 
 
@@ -62,7 +63,7 @@ def asked_for(condition: Condition, closed: tuple[str, ...]) -> tuple[Field, ...
         kind,
         condition.value,
         closed,
-        hint="" if closed else FIELDS[name],
+        hint=LISTED if lookup else "",
         required=True,
         lookup=lookup,
     )

@@ -13,7 +13,11 @@ from conservedb.tui.researching import Asked, Stop
 if TYPE_CHECKING:
     import datetime
 
+    from conservedb.knowledge.research import Research
+    from conservedb.questions.answers import AsOf
     from conservedb.questions.research_answers import Counts, Page
+    from conservedb.questions.research_compared import Compared
+    from conservedb.questions.research_saved import SavedQuestion
 
 Answer = TypeVar("Answer")
 _LOOKS_UP = 20_000
@@ -40,6 +44,60 @@ class DatabaseResearcher:
         from conservedb.questions.research import counts
 
         return self._ask(asked, stop, lambda c, day: counts(c, asked.research, day))
+
+    def compare(self, research: Research, first: AsOf, second: AsOf, stop: Stop) -> Compared:
+        """See `Researcher`."""
+        from conservedb.questions.research_compared import compare
+
+        return self._ask(Asked(research), stop, lambda c, _: compare(c, research, first, second))
+
+    def bars(self, asked: Asked, by: str, width: int, stop: Stop) -> tuple[str, ...]:
+        """See `Researcher`."""
+        from conservedb.exchange.bars import bar_lines, bars_of
+        from conservedb.exchange.looking import remarks
+        from conservedb.knowledge.research_words import AskError
+        from conservedb.questions.research import rows
+        from conservedb.questions.tally import counted
+
+        research = asked.research
+
+        def question(connection: Connection, day: datetime.date) -> tuple[str, ...]:
+            try:
+                found = counted(connection, research, rows(connection, research, day), by)
+            except AskError as problem:
+                raise Unanswered(str(problem)) from problem
+            return (*bar_lines(bars_of(found), width), "", *remarks(found))
+
+        return self._ask(asked, stop, question)
+
+    def write(self, asked: Asked, file: str, stop: Stop) -> str:
+        """See `Researcher`."""
+        from conservedb.tui.writing_answers import write
+
+        return self._ask(asked, stop, lambda c, day: write(c, asked, day, file))
+
+    def kept(self) -> tuple[SavedQuestion, ...]:
+        """See `Researcher`."""
+        from conservedb.questions.research_saved import saved_questions
+
+        return self._reading.ask(saved_questions)
+
+    def keep(self, research: Research, name: str, who: str) -> str:
+        """See `Researcher`."""
+        from conservedb.exchange.keeping_questions import keep_question
+        from conservedb.store.connect import ensure_writable
+        from conservedb.store.opening import today
+
+        engine, day = self._reading.engine(), self._reading.ask(today)
+
+        def work() -> str:
+            ensure_writable(engine)
+            written = keep_question(engine, name, research, who, day)
+            if written.faults:
+                raise Unanswered("; ".join(fault.sentence() for fault in written.faults))
+            return f"kept as {name}; l lists all that are kept"
+
+        return self._reading.answered(work)
 
     def closed(self, field: str) -> tuple[str, ...]:
         """See `Researcher`."""

@@ -57,7 +57,7 @@ def _lines(tree: Tree, path: Path, joins: str) -> Iterator[Line]:
 def _head(group: Group) -> str:
     if not group.parts:
         return "all on record"
-    return "all of these hold" if isinstance(group, And) else "at least one of these holds"
+    return "all of these hold:" if isinstance(group, And) else "at least one of these holds:"
 
 
 def _bare(tree: Tree) -> tuple[Condition | Group, int]:

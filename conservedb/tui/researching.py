@@ -13,6 +13,8 @@ from conservedb.tui.recording import Completion
 if TYPE_CHECKING:
     from conservedb.questions.answers import AsOf
     from conservedb.questions.research_answers import Counts, Page
+    from conservedb.questions.research_compared import Compared
+    from conservedb.questions.research_saved import SavedQuestion
 
 
 class Stop:
@@ -55,6 +57,21 @@ class Researcher(Protocol):
 
     def counts(self, asked: Asked, stop: Stop) -> Counts:
         """How many rows answer, and how far they do."""
+
+    def compare(self, research: Research, first: AsOf, second: AsOf, stop: Stop) -> Compared:
+        """What answers on one of two days only."""
+
+    def bars(self, asked: Asked, by: str, width: int, stop: Stop) -> tuple[str, ...]:
+        """The answer counted, as lines of bars of at most so many cells."""
+
+    def write(self, asked: Asked, file: str, stop: Stop) -> str:
+        """Write the answer into a new file; a sentence what was written."""
+
+    def kept(self) -> tuple[SavedQuestion, ...]:
+        """The questions that are kept under a name."""
+
+    def keep(self, research: Research, name: str, who: str) -> str:
+        """Keep a question under a name; a sentence that it was."""
 
     def closed(self, field: str) -> tuple[str, ...]:
         """The words to choose from in a condition; none where any words may be asked for."""

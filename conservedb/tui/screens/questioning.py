@@ -46,6 +46,11 @@ class Questioning(Holding[None]):
         """Show how the answer stands, above the table."""
         raise NotImplementedError
 
+    def on_unmount(self) -> None:
+        """Nobody waits any longer."""
+        for stop in self._stops.values():
+            stop.now()
+
     @property
     def waiting(self) -> bool:
         """Whether an answer is still to come."""

@@ -11,7 +11,7 @@ from textual.containers import Vertical
 from conservedb.knowledge.research import Research
 from conservedb.tui.actions import bindings
 from conservedb.tui.researching import researcher_of
-from conservedb.tui.screens.research_answer import Answered
+from conservedb.tui.screens.research_kept import Kept
 from conservedb.tui.text import plain
 from conservedb.tui.widgets.answers_table import AnswersTable
 from conservedb.tui.widgets.key_line import KeyLine
@@ -22,7 +22,7 @@ if TYPE_CHECKING:
     from conservedb.tui.reading import Reading
 
 
-class ResearchScreen(Answered):
+class ResearchScreen(Kept):
     """Asks the whole record; nothing is asked before there is a condition, or `r` is pressed."""
 
     NAME = "research"

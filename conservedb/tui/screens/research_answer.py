@@ -107,9 +107,13 @@ class Answered(Questioned):
 
     @on(AnswersTable.Chosen)
     def _row_chosen(self, event: AnswersTable.Chosen) -> None:
+        self.open_row(event.row)
+
+    def open_row(self, row: ResearchRow) -> None:
+        """The object, at the place of a row."""
         from conservedb.tui.screens.object import ObjectScreen
 
-        self.app.push_screen(ObjectScreen(self.reading, event.row.object, _place(event.row)))
+        self.app.push_screen(ObjectScreen(self.reading, row.object, _place(row)))
 
     def action_full(self) -> None:
         """The row under the cursor in full; in the question, the whole of it as a sentence."""

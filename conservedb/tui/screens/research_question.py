@@ -218,4 +218,4 @@ def _drawer(line: Line) -> Drawer:
 
 
 def _said(line: Line) -> Content:
-    return plain(f"{line.said}:", QUIET) if line.is_group else plain(line.said)
+    return plain(line.said, QUIET if line.is_group else "")

@@ -78,7 +78,7 @@ class AnswersTable(ScrollView, can_focus=True):
         self._pages: dict[int, tuple[ResearchRow, ...]] = {}
         self._total = 0
         self._wants: tuple[int, int] | None = None
-        self._columns: tuple[tuple[Column, int], ...] = ()
+        self._fitted: tuple[Asked, int, tuple[tuple[Column, int], ...]] | None = None
 
     @property
     def total(self) -> int:
@@ -97,7 +97,6 @@ class AnswersTable(ScrollView, can_focus=True):
         self._wants = None
         self._total = 0
         self.set_reactive(AnswersTable.cursor, 0)
-        self._fit()
         self._extend()
         self.scroll_to(y=0, animate=False, force=True)
 
@@ -181,7 +180,6 @@ class AnswersTable(ScrollView, can_focus=True):
 
     def on_resize(self, event: Resize) -> None:
         """The width decides which columns there are."""
-        self._fit()
         self._extend()
         self.call_after_refresh(self.watch_cursor)
         self._want()
@@ -201,10 +199,15 @@ class AnswersTable(ScrollView, can_focus=True):
         self.virtual_size = Size(self.size.width, self._total + HEAD)
         self.refresh()
 
-    def _fit(self) -> None:
-        room = self.scrollable_content_region.width - GUTTER
-        if self._asked is not None and room > 0:
-            self._columns = fitted(self._asked.research.rows, room, self._asked.order)
+    @property
+    def _columns(self) -> tuple[tuple[Column, int], ...]:
+        """Those for which there is room beside the scroll bar, if there is one."""
+        asked, room = self._asked, self.scrollable_content_region.width - GUTTER
+        if asked is None:
+            return ()
+        if self._fitted is None or self._fitted[:2] != (asked, room):
+            self._fitted = (asked, room, fitted(asked.research.rows, room, asked.order))
+        return self._fitted[2]
 
     def _want(self) -> None:
         """Ask for the pages in view that are not there, unless they are asked for already."""
