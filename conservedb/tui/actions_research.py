@@ -16,7 +16,7 @@ RESEARCH = (
         "Ask for layers, locations, interventions or objects by conditions. From a material, it is"
         " asked where else that is.",
         ("start", "object", "material"),
-        8,
+        9,
     ),
     Action(
         "add_condition",

@@ -15,6 +15,7 @@ from conservedb.knowledge.research_words import sentence
 
 Path: TypeAlias = tuple[int, ...]
 Group: TypeAlias = And | Or
+Change: TypeAlias = Callable[[Tree, Path], Tree]
 ROOT: Path = ()
 
 

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, TypeVar
 from textual import on
 from textual.timer import Timer
 
-from conservedb.tui.in_order import Holding
+from conservedb.tui.in_order import Typed
 from conservedb.tui.researching import Asked, Researcher, Stop
 from conservedb.tui.widgets.answers_table import PAGE, AnswersTable
 
@@ -23,7 +23,7 @@ EMPTY = "nothing is asked yet: a adds a condition, r asks for all on record"
 STOPPED = "stopped; r asks again"
 
 
-class Questioning(Holding[None]):
+class Questioning(Typed[None]):
     """Asks one question at a time; whatever is outdated is stopped, not only dropped."""
 
     researcher: Researcher | None

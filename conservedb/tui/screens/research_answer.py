@@ -88,8 +88,20 @@ class Answered(Questioned):
 
     def action_panel(self) -> None:
         """From the question to the answer, or back."""
-        at_answer = self.query_one(AnswersTable).has_focus
-        self.set_focus(self.query_one("#conditions" if at_answer else "#answers"))
+        self.set_focus(self.query_one("#conditions" if self.at_answer else "#answers"))
+
+    @property
+    def at_answer(self) -> bool:
+        """Whether the answer is in use, and not the question."""
+        return self.query_one(AnswersTable).has_focus
+
+    def action_choose(self) -> None:
+        """Open the row under the cursor, or change the condition."""
+        row = self.query_one(AnswersTable).current
+        if not self.at_answer:
+            self.change_condition()
+        elif row is not None:
+            self.open_row(row)
 
     def action_refresh(self) -> None:
         """Ask again."""
@@ -118,7 +130,7 @@ class Answered(Questioned):
     def action_full(self) -> None:
         """The row under the cursor in full; in the question, the whole of it as a sentence."""
         table = self.query_one(AnswersTable)
-        if not table.has_focus:
+        if not self.at_answer:
             facts = (("asked", describe(self.research)), ("as text", say(self.research)))
             self.app.push_screen(FactSheet("The question", [facts]))
         elif table.current is None:

@@ -75,8 +75,19 @@ class Kept(Answered):
 
     def action_kept_questions(self) -> None:
         """List those that are kept."""
-        if self.researcher is not None:
-            self.ask("kept", self.researcher.kept, self._list_kept, self.tell)
+        if self.researcher is None:
+            return
+        self.hold("kept")
+
+        def listed(kept: tuple[SavedQuestion, ...]) -> None:
+            self._list_kept(kept)
+            self.release("kept")
+
+        def refused(sentence: str) -> None:
+            self.tell(sentence)
+            self.release("kept")
+
+        self.ask("kept", self.researcher.kept, listed, refused)
 
     def _list_kept(self, kept: tuple[SavedQuestion, ...]) -> None:
         from conservedb.tui.screens.kept_questions import KeptSheet

@@ -12,7 +12,7 @@ from conservedb.knowledge.research import ROWS, And, Condition, Research, Tree
 from conservedb.knowledge.research_words import describe, say
 from conservedb.tui import condition_fields, question_lines
 from conservedb.tui.answer_columns import columns_of
-from conservedb.tui.question_lines import ROOT, Line, Path
+from conservedb.tui.question_lines import ROOT, Change, Line, Path
 from conservedb.tui.researching import Asked
 from conservedb.tui.screens.questioning import Questioning
 from conservedb.tui.text import QUIET, STRONG, WARNING, joined, plain
@@ -24,7 +24,6 @@ from conservedb.tui.widgets.title import Title
 if TYPE_CHECKING:
     from conservedb.questions.answers import AsOf
 
-Change = Callable[[Tree, Path], Tree]
 _ROWS_SAID = {
     "layers": "layers and uses of agents",
     "places": "places",
@@ -133,7 +132,8 @@ class Questioned(Questioning):
             self._ask_condition(Condition(field, ""), put)
 
     @on(Lines.Chosen, "#conditions")
-    def _line_chosen(self) -> None:
+    def change_condition(self) -> None:
+        """Have the condition under the cursor typed again; at a group, one is added."""
         path = self.path
         here = question_lines.at(self.where, path)
         if not isinstance(here, Condition):
