@@ -382,3 +382,8 @@ def _tell_condition(condition: Condition) -> str:
     if not condition.on:
         return f"today it is {state}"
     return f"at the close of \u201c{condition.on}\u201d it is {state}"
+
+
+def sentence(condition: Condition) -> str:
+    """One condition, as it is told within the whole question."""
+    return _tell(condition)

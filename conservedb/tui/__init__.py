@@ -17,10 +17,11 @@ def run(path: Path) -> int:
         return 3
     from conservedb.tui.app import ConservedbApp
     from conservedb.tui.database_recorder import DatabaseRecorder
+    from conservedb.tui.database_researcher import DatabaseResearcher
     from conservedb.tui.reading import Database
 
     database = Database(path)
-    app = ConservedbApp(database, DatabaseRecorder(database))
+    app = ConservedbApp(database, DatabaseRecorder(database), DatabaseResearcher(database))
     app.run()
     return app.return_code or 0
 

@@ -12,9 +12,10 @@ from textual.binding import Binding, BindingType
 
 from conservedb.tui.action import FORM, Action, Motion
 from conservedb.tui.actions_recording import RECORDING
+from conservedb.tui.actions_research import RESEARCH
 
 WIDEST = 79  # cells of the key line, for the narrowest terminal
-SCREENS = ("start", "object", "material", "removal", "treatment")
+SCREENS = ("start", "object", "material", "removal", "treatment", "research")
 
 
 _READING = (
@@ -62,7 +63,7 @@ _READING = (
         "day",
         "Go to a day",
         "Type any date, in words or EDTF: 14 June 1950, May 1934, 193X. All panels show that day.",
-        ("object",),
+        ("object", "research"),
         9,
     ),
     Action(
@@ -72,7 +73,7 @@ _READING = (
         "today",
         "Return to today",
         "Show everything as it is today.",
-        ("object",),
+        ("object", "research"),
     ),
     Action(
         "gone",
@@ -108,7 +109,7 @@ _READING = (
         "full text",
         "Full text of what is selected",
         "Everything on record about the line under the cursor, nothing shortened.",
-        ("object", "material", "removal", "treatment"),
+        ("object", "material", "removal", "treatment", "research"),
         8,
     ),
     Action(
@@ -157,7 +158,7 @@ _READING = (
         "material",
         "About the material",
         "How the material of the line under the cursor behaves, who says so, and where it lies.",
-        ("object", "removal"),
+        ("object", "removal", "research"),
     ),
     Action(
         "layer",
@@ -240,7 +241,7 @@ _READING = (
     ),
 )
 
-ACTIONS = (*_READING, *RECORDING)
+ACTIONS = (*_READING, *RECORDING, *RESEARCH)
 
 MOTIONS = (
     Motion("Tab, Shift+Tab", "go to the next panel, or the one before"),

@@ -22,6 +22,7 @@ if TYPE_CHECKING:
 
     from conservedb.tui.desk import Desk
     from conservedb.tui.reading import Reading
+    from conservedb.tui.researching import Researcher
 
 
 def _palette() -> type[Provider]:
@@ -31,15 +32,17 @@ def _palette() -> type[Provider]:
 
 
 class ConservedbApp(InOrder):
-    """Reads one database, and records into it where there is a desk."""
+    """Reads one database; records into it and researches it where there is who does."""
 
     TITLE = "conservedb"
     CSS_PATH = "screens/start.tcss"
     BINDINGS = bindings()
     COMMANDS = {_palette}  # noqa: RUF012
 
-    def __init__(self, reading: Reading, desk: Desk | None = None) -> None:
-        self.reading, self.desk = reading, desk
+    def __init__(
+        self, reading: Reading, desk: Desk | None = None, researcher: Researcher | None = None
+    ) -> None:
+        self.reading, self.desk, self.researcher = reading, desk, researcher
         super().__init__()
         self.register_theme(THEME)
         if "TEXTUAL_THEME" not in os.environ:

@@ -18,6 +18,7 @@ from conservedb.tui.screens.form import FormScreen
 from conservedb.tui.screens.material import MaterialScreen
 from conservedb.tui.screens.object import ObjectScreen
 from conservedb.tui.screens.removal import RemovalScreen
+from conservedb.tui.screens.research import ResearchScreen
 from conservedb.tui.screens.sheet import help_sheet
 from conservedb.tui.screens.start import StartScreen
 from conservedb.tui.screens.treatment import TreatmentScreen
@@ -26,7 +27,10 @@ from conservedb.tui.widgets.lines import Lines
 from tests.tui.canned import NUMBER
 from tests.tui.conftest import press, screen_text, settle, sitting
 
-READING = (StartScreen, ObjectScreen, MaterialScreen, RemovalScreen, TreatmentScreen)
+READING = (
+    *(StartScreen, ObjectScreen, MaterialScreen, RemovalScreen, TreatmentScreen),
+    ResearchScreen,
+)
 SCREENS = (*READING, FormScreen)
 NAMES = [screen.NAME for screen in READING]
 
@@ -37,9 +41,14 @@ def owners(action: Action) -> tuple[type, ...]:
     return here or (ConservedbApp,)
 
 
-def test_each_key_means_one_thing_and_each_action_is_written() -> None:
-    keys = Counter(key for action in ACTIONS for key in action.keys)
+@pytest.mark.parametrize("where", [*NAMES, FORM])
+def test_each_key_means_one_thing_on_a_screen(where: str) -> None:
+    keys = Counter(key for action in actions_of(where) for key in action.keys)
     assert set(keys.values()) == {1}
+
+
+def test_each_action_is_written() -> None:
+    assert len({action.name for action in ACTIONS}) == len(ACTIONS)
     for action in ACTIONS:
         for owner in owners(action):
             assert callable(getattr(owner, f"action_{action.name}"))
@@ -92,6 +101,8 @@ async def go_to(pilot: Pilot[None], where: str) -> None:
         await app.push_screen(RemovalScreen(app.reading, NUMBER, "J14", "", today))
     elif where == TreatmentScreen.NAME:
         await app.push_screen(TreatmentScreen(app.reading, NUMBER, "T2026"))
+    elif where == ResearchScreen.NAME:
+        await app.push_screen(ResearchScreen(app.reading))
     await settle(pilot)
 
 

@@ -176,6 +176,14 @@ class MaterialScreen(Asking[None]):
         where = (row.object, place, layer)
         self.app.push_screen(RemovalScreen(self.reading, *where, self.answer.on))
 
+    def action_research(self) -> None:
+        """Where this material is, and was, as a question that can be narrowed."""
+        from conservedb.knowledge.research import Condition, Research
+        from conservedb.tui.screens.research import ResearchScreen
+
+        asked = Research(where=Condition("material", self.word))
+        self.app.push_screen(ResearchScreen(self.reading, asked))
+
     def action_find(self) -> None:
         """Find anything without leaving."""
         self.app.push_screen(FindSheet(self.reading, ""), self._found)

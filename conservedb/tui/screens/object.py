@@ -197,6 +197,16 @@ class ObjectScreen(RecordingHere):
 
         self.app.push_screen(MaterialScreen(self.reading, word, self.on))
 
+    def action_research(self) -> None:
+        """Where else the material under the cursor is; without one, all of this object."""
+        from conservedb.knowledge.research import Condition, Research
+        from conservedb.tui.screens.research import ResearchScreen
+
+        record = self._record()
+        word = details.material_word(record) if record is not None else ""
+        asked = Condition("material", word) if word else Condition("object", self.number)
+        self.app.push_screen(ResearchScreen(self.reading, Research(where=asked)))
+
     def action_treatments(self) -> None:
         """The treatments of this object: the only one, or a list to choose from."""
         reading, number = self.reading, self.number

@@ -79,6 +79,12 @@ class StartScreen(Holding[None]):
             return
         self._open_form(desk, About(desk.database, "object"))
 
+    def action_research(self) -> None:
+        """Ask the whole record."""
+        from conservedb.tui.screens.research import ResearchScreen
+
+        self.app.push_screen(ResearchScreen(self.reading))
+
     def on_screen_resume(self) -> None:
         """Back from elsewhere: drafts may have come or gone, and a name may be known."""
         if self._answer is not None:

@@ -1,0 +1,140 @@
+"""The columns of a researcher's answer: which have room, how wide they are, what stands in them."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from itertools import accumulate
+from typing import NamedTuple
+
+from textual.content import Content
+
+from conservedb.questions.research_answers import CERTAIN, ResearchRow
+from conservedb.tui.details import Fact
+from conservedb.tui.text import QUIET, STRONG, joined, plain
+from conservedb.tui.text import UNSURE as DOUBT
+from conservedb.tui.wording import IN_PLACE, UNSURE, bounds_words
+
+GAP = 2
+UP, DOWN = "▲", "▼"
+
+
+class Column(NamedTuple):
+    """A column.
+
+    Attributes:
+        name: by which rows are sorted.
+        heading: what stands above it.
+        least, most: cells that it takes at least, and at most where there is room.
+        rank: columns of a low rank are the last to be left out.
+    """
+
+    name: str
+    heading: str
+    least: int
+    most: int
+    rank: int
+
+
+_COLUMNS = {
+    "sureness": Column("sureness", "how sure", 12, 12, 0),
+    "object": Column("object", "object", 11, 14, 1),
+    "title": Column("title", "title", 12, 44, 9),
+    "place": Column("place", "place", 5, 12, 2),
+    "what": Column("what", "what", 6, 6, 10),
+    "ref": Column("ref", "ref", 5, 10, 6),
+    "material": Column("material", "material", 12, 26, 3),
+    "role": Column("role", "role", 9, 14, 7),
+    "kind": Column("kind", "kind", 9, 14, 8),
+    "people": Column("people", "people", 10, 26, 8),
+    "date": Column("date", "date", 10, 24, 4),
+    "state": Column("state", "state", 14, 15, 5),
+}
+_OF_ROWS = {
+    "layers": tuple(_COLUMNS),
+    "places": ("sureness", "object", "title", "place", "date"),
+    "interventions": ("sureness", "object", "title", "ref", "kind", "people", "date"),
+    "objects": ("sureness", "object", "title", "date"),
+}
+"""The columns in which rows of a kind hold anything."""
+_NUMBER = Column("layers", "layers", 6, 8, 11)
+"""How many layers and uses answer at a row of several; nothing is sorted by it."""
+_STATES = {"present": IN_PLACE, "reduced": "partly removed", "uncertain": UNSURE}
+
+
+def columns_of(rows: str) -> tuple[Column, ...]:
+    """The columns by which rows of a kind can be sorted."""
+    return tuple(_COLUMNS[name] for name in _OF_ROWS[rows])
+
+
+def fitted(rows: str, width: int, order: str) -> tuple[tuple[Column, int], ...]:
+    """The columns for which there is room, from the left, each with its cells.
+
+    Args:
+        order: the column by which rows are sorted; it is always shown.
+    """
+    offered = columns_of(rows)
+    if rows != "layers":
+        offered = (*offered, _NUMBER)
+    ranked = sorted(offered, key=lambda one: -1 if one.name == order else one.rank)
+    ends = accumulate(one.least + GAP for one in ranked)
+    chosen = [one for one, end in zip(ranked, ends, strict=True) if end - GAP <= width]
+    left = width - sum(one.least + GAP for one in chosen) + GAP
+    cells = {}
+    for column in sorted(chosen, key=lambda one: one.rank):
+        more = max(min(column.most - column.least, left), 0)
+        cells[column.name], left = column.least + more, left - more
+    return tuple((one, cells[one.name]) for one in offered if one in chosen)
+
+
+def headings(columns: Sequence[tuple[Column, int]], order: str, *, descending: bool) -> Content:
+    """The line above the rows; a sign at the column by which they are sorted."""
+    return _line(
+        columns,
+        lambda name: plain(
+            f"{_heading(name)}{(DOWN if descending else UP) if name == order else ''}",
+            STRONG if name == order else QUIET,
+        ),
+    )
+
+
+def _heading(name: str) -> str:
+    return _NUMBER.heading if name == _NUMBER.name else _COLUMNS[name].heading
+
+
+def row_line(columns: Sequence[tuple[Column, int]], row: ResearchRow) -> Content:
+    """A row."""
+    return _line(columns, lambda name: plain(cell(row, name), _ink(row, name)))
+
+
+def _line(columns: Sequence[tuple[Column, int]], draw: Callable[[str], Content]) -> Content:
+    """Cells one beside the other, each cut to its width."""
+    drawn = []
+    for column, width in columns:
+        shortened = draw(column.name).truncate(width, ellipsis=True)
+        drawn.append(shortened.pad_right(max(width - shortened.cell_length, 0)))
+    return joined(drawn, " " * GAP)
+
+
+def cell(row: ResearchRow, name: str) -> str:
+    """What stands in a column."""
+    if name == "date":
+        return row.date.said
+    if name == "state" and row.state:
+        return _STATES.get(row.state, row.state)
+    return str(getattr(row, name))
+
+
+def _ink(row: ResearchRow, name: str) -> str:
+    if name == "sureness":
+        return "" if row.sureness == CERTAIN else DOUBT
+    return QUIET if name in ("title", "what", "ref") else ""
+
+
+def facts_of(row: ResearchRow, rows: str) -> tuple[Fact, ...]:
+    """Everything about a row, nothing shortened."""
+    found = [(one.heading, cell(row, one.name)) for one in columns_of(rows)]
+    if row.date.recorded:
+        found.append(("between", bounds_words(row.date)))
+    if rows != "layers":
+        found.append((_NUMBER.heading, f"{row.layers:,}"))
+    return tuple((label, text) for label, text in found if text)

@@ -1,0 +1,179 @@
+"""Sheets in which a question is typed: one condition, or the whole as text."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from textual import events, on
+from textual.timer import Timer
+
+from conservedb.knowledge.research import FIELDS, Condition, Research, Tree
+from conservedb.knowledge.research_words import AskError, read
+from conservedb.tui.completing import date_words
+from conservedb.tui.condition_fields import asked_for, condition_from
+from conservedb.tui.recording import Completion, Field
+from conservedb.tui.researching import Researcher
+from conservedb.tui.screens.entry_sheet import EntrySheet
+from conservedb.tui.text import QUIET, plain
+from conservedb.tui.widgets.form_found import Found
+from conservedb.tui.widgets.form_row import FieldRow
+
+LETTERS = 2
+PAUSE = 0.1  # seconds of quiet before anything is looked up
+FOOT = "Enter asks, Esc goes back"
+HOW_TO_WRITE = (
+    'layers where material: shellac and not (role: coating or date: "before 1872")',
+    "rows: layers, places, interventions, objects; and, or, not, brackets",
+    f"fields: {', '.join(FIELDS)}",
+)
+
+
+class AskingSheet(EntrySheet):
+    """What is typed is read, and its names looked up, before the sheet closes."""
+
+    NEEDED = "nothing is asked for yet; Esc goes back"
+
+    def __init__(
+        self, researcher: Researcher, title: str, words: Sequence[str], fields: tuple[Field, ...]
+    ) -> None:
+        super().__init__(title, [([plain(one, QUIET) for one in words], fields)], FOOT)
+        self._researcher = researcher
+
+    def read(self) -> Tree:
+        """The conditions typed; AskError where they cannot be read."""
+        raise NotImplementedError
+
+    async def action_accept(self) -> None:
+        """Go on, unless something cannot be asked; then say so where it was typed."""
+        if self.lacking(self.NEEDED):
+            return
+        try:
+            tree = self.read()
+        except AskError as problem:
+            self.refuse(str(problem))
+            return
+        researcher, answers = self._researcher, self.answers()
+        self.hold("known")
+
+        def refused(sentence: str) -> None:
+            self.refuse(sentence)
+            self.release("known")
+
+        def known(_: None) -> None:
+            self.answer(answers)
+            self.release("known")
+
+        self.ask("known", lambda: researcher.ensure_known(tree), known, refused)
+
+    def refuse(self, sentence: str) -> None:
+        """Under what was typed, which stays to be mended."""
+        self.rows[0].show_problem(sentence)
+        self.go(self.rows[0])
+
+
+class TextSheet(AskingSheet):
+    """The whole question as text."""
+
+    def __init__(self, researcher: Researcher, text: str) -> None:
+        field = Field("question", "question", value=text, required=True)
+        super().__init__(researcher, "The question as text", HOW_TO_WRITE, (field,))
+
+    def read(self) -> Tree:
+        """See `AskingSheet`."""
+        return question_in(self.values()).where
+
+
+def question_in(answers: dict[str, str]) -> Research:
+    """The question in what a `TextSheet` answers.
+
+    Raises:
+        AskError: it cannot be read.
+    """
+    return read(answers["question"])
+
+
+class ConditionSheet(AskingSheet):
+    """One condition; what is on record is offered while its value is typed."""
+
+    KEYS = {**EntrySheet.KEYS, "f2": "look_up"}  # noqa: RUF012
+
+    def __init__(
+        self, researcher: Researcher, condition: Condition, closed: tuple[str, ...]
+    ) -> None:
+        fields = asked_for(condition, closed)
+        self._field = condition.field
+        self._pause: Timer | None = None
+        words = (FIELDS[condition.field],)
+        super().__init__(researcher, f"Condition: {condition.field}", words, fields)
+
+    def read(self) -> Tree:
+        """See `AskingSheet`."""
+        return condition_from(self._field, self.values())
+
+    def list_took(self, row: FieldRow, event: events.Key) -> bool:
+        """Down and Up mark what was found, Enter and Tab take it."""
+        found = row.found
+        if not row.field.completes:
+            return False
+        if event.key == "down":
+            self._mark_next(row)
+        elif event.key == "up" and found.at >= 0:
+            found.move(-1)
+        elif event.key in ("enter", "tab") and found.marked is not None:
+            self._take(row)
+            return False  # and on to the next field
+        else:
+            return False
+        return True
+
+    def changed(self, row: FieldRow) -> None:
+        """Look up after a moment of quiet."""
+        super().changed(row)
+        row.found.hide()
+        self.forget("find")
+        if self._pause is not None:
+            self._pause.stop()
+        if row.field.completes and len(row.value.strip()) >= LETTERS:
+            self._pause = self.set_timer(PAUSE, lambda: self._look_up(row))
+        elif row.field.kind == "date":
+            row.show_beside(date_words(row.value) if row.value.strip() else "")
+
+    def action_look_up(self) -> None:
+        """F2: the list, for however few letters."""
+        row = self.current
+        if row is not None and row.field.completes:
+            self._look_up(row)
+
+    @on(Found.Clicked)
+    def _clicked(self) -> None:
+        self._take(self.rows[0])
+
+    def _take(self, row: FieldRow) -> None:
+        if row.found.marked is not None:
+            row.value = row.found.marked.text
+        row.found.hide()
+
+    def _mark_next(self, row: FieldRow) -> None:
+        """The next of those found; where none is shown, look up first, and keys wait."""
+        if row.found.found:
+            row.found.move(1)
+            return
+        self.hold("list")
+        self._look_up(row, mark=True)
+
+    def _look_up(self, row: FieldRow, *, mark: bool = False) -> None:
+        researcher, typed = self._researcher, row.value.strip()
+
+        def show(found: tuple[Completion, ...]) -> None:
+            if row.value.strip() == typed:
+                row.found.show_found(found, typed)
+                row.show_remark("" if found else "nothing on record begins so")
+            if mark:
+                row.found.move(1)
+            self.release("list")
+
+        def refused(sentence: str) -> None:
+            self.refuse(sentence)
+            self.release("list")
+
+        self.ask("find", lambda: researcher.offers(self._field, typed), show, refused)

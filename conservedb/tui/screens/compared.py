@@ -1,0 +1,78 @@
+"""What answers a question on one of two days only."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from textual import on
+from textual.app import ComposeResult
+from textual.binding import Binding
+from textual.containers import Vertical
+from textual.content import Content
+from textual.screen import ModalScreen
+
+from conservedb.knowledge.research_words import describe
+from conservedb.questions.research_answers import ResearchRow
+from conservedb.questions.research_compared import Compared
+from conservedb.tui.answer_columns import fitted, row_line
+from conservedb.tui.text import QUIET, STRONG, joined, plain
+from conservedb.tui.widgets.lines import Drawer, Item, Lines, line_item
+from conservedb.tui.wording import as_of_words
+
+MOST = 1000
+"""Rows that are listed of each day; who wants more can ask more narrowly."""
+
+
+class ComparedSheet(ModalScreen[ResearchRow | None]):
+    """The counts of both days, and what came and what went; answers with a row to open."""
+
+    CSS_PATH = "kept_questions.tcss"
+    BINDINGS = [Binding("escape", "leave", show=False)]  # noqa: RUF012
+    AUTO_FOCUS = "#compared"
+
+    def __init__(self, answer: Compared) -> None:
+        super().__init__()
+        self._answer = answer
+        self._rows: dict[str, ResearchRow] = {}
+
+    def compose(self) -> ComposeResult:
+        """A framed list."""
+        with Vertical(id="compared-sheet", classes="chosen-from") as sheet:
+            sheet.border_title = plain("Two days compared")
+            sheet.border_subtitle = plain("Enter opens a row, Esc leaves")
+            yield Lines("compared")
+
+    def on_mount(self) -> None:
+        """List them."""
+        self.query_one(Lines).show_items([*self._items()])
+
+    @on(Lines.Chosen, "#compared")
+    def _chosen(self, event: Lines.Chosen) -> None:
+        event.stop()
+        self.dismiss(self._rows[event.key])
+
+    def action_leave(self) -> None:
+        """Open none."""
+        self.dismiss(None)
+
+    def _items(self) -> Iterator[Item]:
+        answer = self._answer
+        yield line_item("asked", plain(describe(answer.research), QUIET))
+        only = (answer.only_first, answer.only_second)
+        for index, (day, counts, rows) in enumerate(
+            zip(answer.days, answer.counts, only, strict=True)
+        ):
+            head = joined((plain(as_of_words(day), STRONG), plain(counts.sentence)), "  ")
+            said = f"only then: {len(rows):,}" if rows else "nothing answered only then"
+            yield line_item(f"day {index}", Content(""), head, plain(said, QUIET))
+            for number, row in enumerate(rows[:MOST]):
+                key = f"{index}:{number}"
+                self._rows[key] = row
+                yield Item(key, _drawer(row, answer.research.rows))
+            if len(rows) > MOST:
+                more = f"and {len(rows) - MOST:,} more, which are not listed"
+                yield line_item(f"more {index}", plain(more, QUIET))
+
+
+def _drawer(row: ResearchRow, rows: str) -> Drawer:
+    return lambda width: (row_line(fitted(rows, width, "date"), row),)
