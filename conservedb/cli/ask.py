@@ -19,7 +19,7 @@ words as found or class, "role", "kind", "people", "date": DATE, of a place or o
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any, TypeAlias
 
 import click
 
@@ -31,13 +31,13 @@ if TYPE_CHECKING:
     from collections.abc import Iterable
     from pathlib import Path
 
-    from sqlalchemy import Connection
-
     from conservedb.cli.json_shapes import Json
     from conservedb.cli.printing import Lines
     from conservedb.knowledge.research import Research
     from conservedb.questions.research_answers import Counts, ResearchRow
 
+Connection: TypeAlias = Any
+"""What questions are asked through; only the rooms below know more of it."""
 _ROWS = ("layers", "places", "interventions", "objects")
 
 
