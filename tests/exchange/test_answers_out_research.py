@@ -12,7 +12,7 @@ def row(date: str) -> ResearchRow:
     found = read(date)
     when = When(found.words, found.edtf, found.earliest, found.latest, found.flags, found.derived)
     texts = {name: name for name in ResearchRow._fields if name not in ("date", "layers")}
-    return ResearchRow(date=when, layers=3, **texts)  # type: ignore[arg-type]
+    return ResearchRow(date=when, layers=3, **texts)
 
 
 def test_every_cell_stands_under_its_name() -> None:
