@@ -19,7 +19,7 @@ words as found or class, "role", "kind", "people", "date": DATE, of a place or o
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any, TypeAlias
 
 import click
 
@@ -36,6 +36,8 @@ if TYPE_CHECKING:
     from conservedb.knowledge.research import Research
     from conservedb.questions.research_answers import Counts, ResearchRow
 
+Connection: TypeAlias = Any
+"""What questions are asked through; only the rooms below know more of it."""
 _ROWS = ("layers", "places", "interventions", "objects")
 
 

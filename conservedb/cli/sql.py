@@ -108,7 +108,7 @@ def _answer(
         except QuestionRefused as problem:
             raise Failed(str(problem), MISUSED) from problem
         except QuestionStopped as problem:
-            raise Failed(f"{problem} (--seconds)") from problem
+            raise Failed(str(problem)) from problem
     more = len(shown) > (limit or _SHOWN)
     _print(answer, shown[: limit or _SHOWN], more, settings.json)
 

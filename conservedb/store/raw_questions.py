@@ -204,7 +204,7 @@ def _refused(problem: Exception, seconds: float) -> Exception:
 def _too_long(seconds: float) -> QuestionStopped:
     return QuestionStopped(
         f"the question took longer than {seconds:g} seconds and was stopped; ask for less, or give"
-        " it more time"
+        " it more time with --seconds"
     )
 
 
