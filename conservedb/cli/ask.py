@@ -257,4 +257,6 @@ def _list(settings: Settings) -> None:
     lines = Lines()
     for one in kept:
         lines.add(one.name, one.description or one.question, one.person, saying.dated(one.saved))
-    print_lines(lines or ["no question is kept"])
+    if not kept:
+        lines.add("kept", "none")
+    print_lines(lines)

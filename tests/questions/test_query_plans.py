@@ -24,6 +24,8 @@ from conservedb.questions import (
     objects,
     place,
     removal,
+    research,
+    research_saved,
     start,
     treatment,
     uses,
@@ -41,6 +43,7 @@ QUESTIONS = list(
         for module in (
             *(place, objects, history, uses, find, start),
             *(behaviour, removal, material, checks, whatif, authority, treatment),
+            *(research, research_saved),
         )
         for question in module.STATEMENTS
     )

@@ -6,7 +6,6 @@ As `test_query_plans`, for statements that are made when they are asked.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from pathlib import Path
 
 import pytest
 from sqlalchemy import Connection
