@@ -19,7 +19,7 @@ words as found or class, "role", "kind", "people", "date": DATE, of a place or o
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING, Any, TypeAlias
+from typing import TYPE_CHECKING
 
 import click
 
@@ -301,4 +301,6 @@ def _list(settings: Settings) -> None:
     lines = Lines()
     for one in kept:
         lines.add(one.name, one.description or one.question, one.person, saying.dated(one.saved))
-    print_lines(lines or ["no question is kept"])
+    if not kept:
+        lines.add("kept", "none")
+    print_lines(lines)
