@@ -228,7 +228,8 @@ def _keep(settings: Settings, name: str, research: Research, lines: Lines) -> in
     with opened(settings) as (engine, today):
         written = keep_question(engine, name, research, settings.who(), today)
     if written.faults:
-        raise Failed("; ".join(fault.sentence() for fault in written.faults))
+        told = (f"{one.value!r} {one.reason}; {one.remedy}" for one in written.faults)
+        raise Failed("; ".join(told))
     lines.gap()
     lines.add("kept as", name.strip())
     return written.set_number

@@ -4,12 +4,16 @@ from __future__ import annotations
 
 import datetime
 
-from sqlalchemy import Engine
+from sqlalchemy import Connection, Engine
 
-from conservedb.exchange.entering import Entry, Refs, Written, enter
+from conservedb.exchange.entering import Entry, Refs, Refused, Written, enter
+from conservedb.exchange.faults import Fault
+from conservedb.exchange.subjects_research import SAVED_QUESTIONS
 from conservedb.exchange.writer import writer
 from conservedb.knowledge.research import Research
 from conservedb.knowledge.research_words import say_conditions
+from conservedb.questions.answers import NoSuch
+from conservedb.questions.research_saved import saved
 from conservedb.store.log import Author
 
 
@@ -22,6 +26,8 @@ def keep_question(
     note: str = "",
 ) -> Written:
     """Keep a question under a name that no other bears; it says who kept it, and when.
+
+    Where the name is taken, there is a fault, and nothing is written.
 
     Raises:
         DatabaseProblem: the file cannot be written.
@@ -36,6 +42,26 @@ def keep_question(
     }
 
     def compose(refs: Refs) -> list[Entry]:
+        _refuse_taken(refs.connection, name)
         return [*writer(refs, who), Entry("saved_questions", cells)]
 
     return enter(engine, compose, Author(who, "recorded"), today)
+
+
+def _refuse_taken(connection: Connection, name: str) -> None:
+    try:
+        other = saved(connection, name)
+    except NoSuch:
+        return
+    raise Refused(
+        [
+            Fault(
+                SAVED_QUESTIONS.file,
+                0,
+                "name",
+                other.name,
+                "is the name of a question that is kept already",
+                "choose another name, or withdraw that question first",
+            )
+        ]
+    )

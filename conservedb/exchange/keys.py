@@ -102,6 +102,8 @@ class KeyBook:
         if subject.in_object or subject.name in _REFERRED:
             return
         names = [column.fields[0] for column in subject.plain if column.name in subject.key]
+        if subject.folded:
+            names[-1] = key_field(subject)
         statement = select(subject.table.c.id, *(subject.table.c[name] for name in names))
         for record, *key in self._connection.execute(statement):
             self.ids[subject.name][tuple(key) if len(key) > 1 else key[0]] = record

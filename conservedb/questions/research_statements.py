@@ -67,10 +67,9 @@ class _Judged:
 
     def _condition(self, condition: Condition, matter: Holds | None) -> Holds:
         meant = self._meanings[condition]
-        found: Holds | None
         if condition.field in ON_MATTER:
             found = ON_MATTER[condition.field](self._occurrence, condition, meant)
-            if matter is not None:
+            if matter is not None and found is not NEVER_HOLDS:
                 unknown = (condition.field, condition.value) == ("reversibility", "unknown")
                 found = ALWAYS_HOLDS if unknown else _unless_stated(found, matter)
         else:

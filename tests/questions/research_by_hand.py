@@ -1,0 +1,473 @@
+"""A researcher's question answered by hand: row by row in Python, without a statement of SQL.
+
+Whole tables are read as they are. What a layer's bounds are is held right by other tests; all
+else, from "what is not recorded is not no" to the best of several occurrences, is done anew here.
+"""
+
+from __future__ import annotations
+
+import sqlite3
+from collections import defaultdict
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, field
+from functools import cache
+from pathlib import Path
+from typing import Any
+
+from conservedb.dates import OPEN_END, OPEN_START, read, read_span
+from conservedb.knowledge.behaviour import Lying
+from conservedb.knowledge.research import And, Condition, Not, Or, Research, Tree
+from conservedb.knowledge.verdicts import verdict
+from conservedb.questions.behaviour import Materials
+from conservedb.questions.checks_reference import begins_with
+from conservedb.store.keys import fold
+
+NO, MAYBE, YES = 0, 1, 2
+Row = dict[str, Any]
+STATES = {"there": {2, 4}, "in place": {2}, "partly removed": {4}, "gone": {8}, "not yet": {1}}
+
+
+class Tables:
+    """Every row of a file, and what is looked up in them."""
+
+    def __init__(self, path: Path, materials: Materials) -> None:
+        raw = sqlite3.connect(path)
+        raw.row_factory = sqlite3.Row
+        names = [r[0] for r in raw.execute("SELECT name FROM sqlite_schema WHERE type = 'table'")]
+        self.rows = {
+            name: [dict(row) for row in raw.execute(f'SELECT * FROM "{name}"')] for name in names
+        }
+        raw.close()
+        self.by_id = {
+            name: {row["id"]: row for row in rows}
+            for name, rows in self.rows.items()
+            if rows and "id" in rows[0]
+        }
+        self.materials = materials
+        self._found: dict[Any, dict[tuple[Any, ...], list[Row]]] = {}
+        self.parent = {row["id"]: row["parent_id"] for row in self.rows["material_class"]}
+
+    def get(self, table: str, record: int | None) -> Row:
+        return self.by_id.get(table, {}).get(record, {}) if record is not None else {}
+
+    def of(self, table: str, **wanted: Any) -> list[Row]:
+        names = tuple(wanted)
+        if (table, names) not in self._found:
+            found: dict[tuple[Any, ...], list[Row]] = defaultdict(list)
+            for row in self.rows[table]:
+                found[tuple(row[name] for name in names)].append(row)
+            self._found[table, names] = found
+        return self._found[table, names].get(tuple(wanted.values()), [])
+
+    def path(self, klass: int | None) -> list[int]:
+        """A class and those above it."""
+        found: list[int] = []
+        while klass is not None and klass not in found:
+            found.append(klass)
+            klass = self.parent[klass]
+        return found
+
+
+@dataclass
+class Occurrence:
+    """A layer or a use of an agent; `places` has several where an agent was used at several."""
+
+    what: str
+    row: Row
+    deed: Row
+    places: list[int]
+    several: bool = False
+    alone: bool = False
+
+    @property
+    def date(self) -> tuple[int, int, int]:
+        own = self.what == "layer" and (self.row["date_derived"] != "blank" or not self.deed)
+        source = self.row if own else self.deed
+        return source["date_earliest"], source["date_latest"], source["date_flags"]
+
+    @property
+    def natural(self) -> bool:
+        return self.what == "layer" and not self.deed and self.row["origin"] in ("maker", "arisen")
+
+    @property
+    def nameless(self) -> bool:
+        return self.row["material_id"] is None and self.row["material_class_id"] is None
+
+
+def occurrences(tables: Tables) -> Iterator[Occurrence]:
+    for row in tables.rows["layer"]:
+        deed = tables.get("intervention", row["intervention_id"])
+        if row["place_id"] is not None:
+            yield Occurrence("layer", row, deed, [row["place_id"]])
+        else:
+            candidates = [r["place_id"] for r in tables.of("layer_candidate", layer_id=row["id"])]
+            yield Occurrence("layer", row, deed, candidates, several=bool(candidates))
+    for row in tables.rows["agent"]:
+        deed = tables.get("intervention", row["intervention_id"])
+        places = [r["place_id"] for r in tables.of("agent_place", agent_id=row["id"])]
+        if not places:
+            wanted = row["intervention_id"]
+            places = [
+                r["place_id"] for r in tables.of("intervention_place", intervention_id=wanted)
+            ]
+        yield Occurrence("agent", row, deed, places)
+
+
+@dataclass(eq=False)
+class ByHand:
+    """Answers questions on some tables, on a day."""
+
+    tables: Tables
+    today: int
+    broken: dict[str, Callable[[Occurrence, int | None], int]] = field(default_factory=dict)
+
+    def answer(self, research: Research) -> dict[Any, tuple[int, int]]:
+        """Each row by its key, with its score (3 certain, 2 possible, 1 unidentified)."""
+        found: dict[Any, list[int]] = defaultdict(list)
+        for one in occurrences(self.tables):
+            if research.rows == "places":
+                for place in one.places:
+                    here = Occurrence(one.what, one.row, one.deed, [place], alone=True)
+                    score = self.score(here, research.where)
+                    found[place].append(min(score, 2) if one.several else score)
+                continue
+            key: Any = {
+                "layers": (one.what, one.row["id"]),
+                "interventions": one.row["intervention_id"],
+                "objects": one.row["object_id"],
+            }[research.rows]
+            if key is not None:
+                found[key].append(self.score(one, research.where))
+        answers = {key: [score for score in scores if score] for key, scores in found.items()}
+        return {key: (max(scores), len(scores)) for key, scores in answers.items() if scores}
+
+    def score(self, one: Occurrence, tree: Tree) -> int:
+        if not one.nameless:
+            return (0, 2, 3)[self.holds(one, tree, None)]
+        best, worst = self.holds(one, tree, YES), self.holds(one, tree, NO)
+        return (0, 2, 3)[best] if best == worst else 1
+
+    def holds(self, one: Occurrence, tree: Tree, matter: int | None) -> int:
+        if isinstance(tree, And):
+            return min((self.holds(one, part, matter) for part in tree.parts), default=YES)
+        if isinstance(tree, Or):
+            return max(self.holds(one, part, matter) for part in tree.parts)
+        if isinstance(tree, Not):
+            return YES - self.holds(one, tree.part, matter)
+        value = self.condition(one, tree, matter)
+        return value if value == YES or not tree.certainly else NO
+
+    def condition(self, one: Occurrence, asked: Condition, matter: int | None) -> int:
+        if asked.field in ("material", "reversibility"):
+            return self.on_matter(one, asked, matter)
+        name = asked.field.replace(" ", "_")
+        if name in ("kind", "aim", "technique", "person") and one.natural:
+            return NO
+        judge: Callable[[Occurrence, Condition], int] = getattr(self, f"has_{name}")
+        return judge(one, asked)
+
+    # -- matter -------------------------------------------------------------------------
+
+    @cache  # noqa: B019 (lives as long as a test)
+    def meant(self, word: str) -> tuple[set[int], set[int], set[int]]:
+        """Ids of the materials meant, of the classes with those below, of the classes above."""
+        tables = self.tables
+        for row in tables.rows["material_class"]:
+            if row["key"] in (word.strip(), fold(word)):
+                below = {c for c in tables.parent if row["id"] in tables.path(c)}
+                materials = {m["id"] for m in tables.rows["material"] if m["class_id"] in below}
+                return materials, below, set(tables.path(row["parent_id"]))
+        row = next(m for m in tables.rows["material"] if m["key"] in (word.strip(), fold(word)))
+        return {row["id"]}, set(), set(tables.path(row["class_id"]))
+
+    @cache  # noqa: B019 (lives as long as a test)
+    def reversible(self, word: str) -> tuple[set[int], set[int], set[int]]:
+        known = self.tables.materials
+        reads = {
+            row["id"]: verdict(Lying("", "", "", (known.of(row["id"]),))).word
+            for row in self.tables.rows["material"]
+        }
+        materials = {one for one, found in reads.items() if found == word}
+        classes = {
+            row["id"]
+            for row in self.tables.rows["material_class"]
+            if verdict(Lying("", "", "", (known.of_class(row["id"]),))).word == word
+        }
+        some = {
+            klass
+            for one in materials
+            for klass in self.tables.path(self.tables.get("material", one)["class_id"])
+        }
+        return materials, classes, some
+
+    def on_matter(self, one: Occurrence, asked: Condition, matter: int | None) -> int:
+        lonely = asked.field == "reversibility"
+        if lonely and one.what == "agent":
+            return NO
+        if matter is not None and lonely and asked.value == "unknown":
+            return YES
+        materials, classes, loosely = (
+            self.reversible(asked.value) if lonely else self.meant(asked.value)
+        )
+        said = one.what == "layer" and any(
+            row["material_id"] in materials
+            for row in self.tables.of("statement", layer_id=one.row["id"], field="material")
+        )
+        if matter is not None:
+            return MAYBE if said else matter
+        if one.row["material_id"] in materials or one.row["material_class_id"] in classes:
+            unsure = one.what == "layer" and one.row["identified"] in ("inferred", "unknown")
+            return MAYBE if unsure else YES
+        return MAYBE if said or one.row["material_class_id"] in loosely else NO
+
+    # -- words of the record --------------------------------------------------------------
+
+    def has_as(self, one: Occurrence, asked: Condition) -> int:
+        return YES if one.what == asked.value else NO
+
+    def has_role(self, one: Occurrence, asked: Condition) -> int:
+        return self._same(one, "role", asked.value)
+
+    def has_identified(self, one: Occurrence, asked: Condition) -> int:
+        return self._same(one, "identified", asked.value)
+
+    def _same(self, one: Occurrence, name: str, value: str) -> int:
+        if one.what == "agent":
+            return NO
+        recorded = one.row[name]
+        if recorded is None:
+            return MAYBE
+        return YES if recorded.lower() == value.strip().lower() else NO
+
+    def has_kind(self, one: Occurrence, asked: Condition) -> int:
+        kind = one.deed.get("kind")
+        return MAYBE if kind is None else YES if kind == asked.value else NO
+
+    def has_technique(self, one: Occurrence, asked: Condition) -> int:
+        text = one.deed.get("technique")
+        if text is None:
+            return MAYBE
+        return YES if _has_words(text, asked.value) else NO
+
+    def has_aim(self, one: Occurrence, asked: Condition) -> int:
+        aims = self.tables.of("intervention_aim", intervention_id=one.deed.get("id"))
+        if not aims:
+            return MAYBE
+        return YES if asked.value in [row["aim"] for row in aims] else NO
+
+    def has_person(self, one: Occurrence, asked: Condition) -> int:
+        deed = one.deed.get("id")
+        asked_for = {
+            row["id"]
+            for row in self.tables.rows["person"]
+            if fold(row["name"]) == fold(asked.value)
+        } | {
+            row["person_id"]
+            for row in self.tables.rows["person_alias"]
+            if fold(row["alias"]) == fold(asked.value)
+        }
+        people = {
+            row["person_id"] for row in self.tables.of("intervention_person", intervention_id=deed)
+        }
+        if people & asked_for:
+            return YES
+        said = deed is not None and any(
+            row["person_id"] in asked_for
+            for told in self.tables.of("statement", intervention_id=deed, field="people")
+            for row in self.tables.of("statement_person", statement_id=told["id"])
+        )
+        return MAYBE if said or not people else NO
+
+    def has_date(self, one: Occurrence, asked: Condition) -> int:
+        found = read(asked.value)
+        first = -(10**9) if found.earliest == OPEN_START else found.earliest
+        last = 10**9 if found.latest == OPEN_END else found.latest
+        earliest, latest, flags = one.date
+        if latest < first or earliest > last:
+            return NO
+        return YES if first <= earliest and latest <= last and not flags | found.flags else MAYBE
+
+    def has_source(self, one: Occurrence, asked: Condition) -> int:
+        papers = {one.deed.get("source_id"), one.row.get("source_id")} - {None}
+        kinds = [self.tables.get("source", paper)["kind"] for paper in papers]
+        if any(kind is not None and fold(kind) == fold(asked.value) for kind in kinds):
+            return YES
+        return MAYBE if not kinds or None in kinds else NO
+
+    def has_object(self, one: Occurrence, asked: Condition) -> int:
+        row = self.tables.get("object", one.row["object_id"])
+        title = " " + fold(row["title"] or "")
+        words = fold(asked.value).split()
+        titled = bool(words) and all(f" {word}" in title for word in words)
+        return YES if fold(row["number"]) == fold(asked.value) or titled else NO
+
+    def has_object_kind(self, one: Occurrence, asked: Condition) -> int:
+        kind = self.tables.get("object", one.row["object_id"])["kind"]
+        return MAYBE if kind is None else YES if fold(kind) == fold(asked.value) else NO
+
+    # -- state ----------------------------------------------------------------------------
+
+    def has_state(self, one: Occurrence, asked: Condition) -> int:
+        if one.what == "agent":
+            return NO
+        row = one.row
+        if asked.on == "ever":
+            if row["came_from"] > self.today:
+                return NO
+            return YES if row["came_to"] <= self.today and not row["came_flags"] else MAYBE
+        day = read_span(asked.on).latest if asked.on else self.today
+        states = _states(row, day)
+        shaky = any(
+            row[f"{event}_flags"] and states & rests
+            for event, rests in (("came", {1, 2}), ("reduced", {2, 4}), ("gone", {2, 4, 8}))
+        )
+        if asked.value == "perhaps":
+            return YES if len(states) > 1 else MAYBE if shaky else NO
+        wanted = STATES[asked.value]
+        if not states & wanted:
+            return NO
+        return YES if states <= wanted and not shaky else MAYBE
+
+    # -- places ---------------------------------------------------------------------------
+
+    def at_places(
+        self, one: Occurrence, at: Callable[[int | None], int], unplaced: int | None
+    ) -> int:
+        if not one.places:
+            return at(None) if unplaced is None else unplaced
+        best = max(map(at, one.places))
+        return min(best, MAYBE) if one.several and not one.alone else best
+
+    def sides(self, place: int) -> set[int]:
+        row = self.tables.get("place", place)
+        return {row["component_id"], row["other_component_id"]} - {None}
+
+    def has_part_material(self, one: Occurrence, asked: Condition) -> int:
+        materials, _, _ = self.meant(asked.value)
+
+        def at(place: int | None) -> int:
+            assert place is not None
+            parts = self.sides(place)
+            own = [self.tables.get("component", part)["material_id"] for part in parts]
+            if set(own) & materials:
+                return YES
+            said = any(
+                row["material_id"] in materials
+                for part in parts
+                for row in self.tables.of("statement", component_id=part, field="material")
+            )
+            return MAYBE if said or not own or None in own else NO
+
+        return self.at_places(one, at, MAYBE)
+
+    def has_observed(self, one: Occurrence, asked: Condition) -> int:
+        if one.what == "layer":
+            came = one.row["came_from"], one.row["came_to"], one.row["came_flags"]
+        else:
+            came = one.date
+        own, there = NO, []
+        for row in self.tables.rows["observation"]:
+            if not _has_words(row["condition"] or "", asked.value):
+                continue
+            dated = row
+            if row["date_derived"] == "blank" and row["intervention_id"] is not None:
+                dated = self.tables.get("intervention", row["intervention_id"])
+            if dated["date_latest"] < came[0]:
+                continue
+            plain = not dated["date_flags"] and not came[2]
+            value = YES if dated["date_earliest"] > came[1] and plain else MAYBE
+            if one.what == "layer" and row["layer_id"] == one.row["id"]:
+                own = max(own, value)
+            lying = self.tables.get("layer", row["layer_id"]).get("place_id")
+            there.append((row, lying, value))
+
+        def at(place: int | None) -> int:
+            assert place is not None
+            return max(
+                (
+                    value
+                    for row, lying, value in there
+                    if place in (row["place_id"], lying) or row["component_id"] in self.sides(place)
+                ),
+                default=NO,
+            )
+
+        return max(own, self.at_places(one, at, NO))
+
+    def has_environment(self, one: Occurrence, asked: Condition) -> int:
+        earliest, latest, flags = one.date
+        stays = [
+            row
+            for row in self.tables.of("whereabouts", object_id=one.row["object_id"])
+            if row["place_name"] is not None
+        ]
+
+        def possible(stay: Row) -> bool:
+            if stay["since_earliest"] > latest or stay["until_latest"] < earliest:
+                return False
+            return not any(
+                other["component_id"] == stay["component_id"]
+                and other["since_earliest"] > stay["since_latest"]
+                and other["since_latest"] <= earliest
+                for other in stays
+            )
+
+        def use(stay: Row) -> str:
+            """The one use that its room surely had then; "" where there is none."""
+            uses = {
+                row["use"]
+                for row in self.tables.rows["climate"]
+                if row["use"] is not None
+                and begins_with(fold(stay["place_name"]), row["room_folded"])
+                and (row["since_derived"] == "blank" or row["since_latest"] <= earliest)
+                and (row["until_derived"] == "blank" or latest <= row["until_earliest"])
+            }
+            if asked.value in uses and len(uses) > 1:
+                return ""
+            return asked.value if asked.value in uses else "another" if uses else ""
+
+        def covers(stay: Row) -> bool:
+            open_ = stay["until_derived"] == "blank" or stay["until_earliest"] >= latest
+            plain = not stay["since_flags"] and not stay["until_flags"]
+            return plain and stay["since_latest"] <= earliest and open_
+
+        def at(place: int | None) -> int:
+            found = [stay for stay in stays if possible(stay)]
+            apart = [s for s in found if place and s["component_id"] in self.sides(place)]
+            counted = apart or [s for s in found if s["component_id"] is None]
+            if flags or not any(map(covers, counted)):
+                return MAYBE
+            uses = set(map(use, counted))
+            return (
+                {asked.value: YES, "another": NO}.get(uses.pop(), MAYBE)
+                if len(uses) == 1
+                else MAYBE
+            )
+
+        return self.at_places(one, at, None)
+
+    def has_rule(self, one: Occurrence, asked: Condition) -> int:
+        broken = self.broken[asked.value]
+        own = broken(one, None)
+        return max(own, self.at_places(one, lambda place: broken(one, place), NO))
+
+
+def _states(row: Row, day: int) -> set[int]:
+    """The table of the design (section 3), line by line."""
+    found = set()
+    if day < row["came_to"]:
+        found.add(1)
+    if row["came_from"] <= day < min(row["reduced_to"], row["gone_to"]):
+        found.add(2)
+    if row["reduced_from"] <= day < row["gone_to"]:
+        found.add(4)
+    if row["gone_from"] <= day:
+        found.add(8)
+    return found
+
+
+def _has_words(text: str, words: str) -> bool:
+    def lower(given: str) -> str:
+        return "".join(c.lower() if c.isascii() else c for c in given)
+
+    return all(lower(word) in lower(text) for word in words.split())

@@ -1,0 +1,265 @@
+"""Every condition, and random questions made of them, answered as by hand (`research_by_hand`).
+
+On the demonstration, on three random collections full of nasty text, and on one of the shape
+that the measurements use.
+"""
+
+from __future__ import annotations
+
+import os
+import random
+from collections.abc import Callable, Iterator, Sequence
+from typing import Any, NamedTuple
+
+import pytest
+from sqlalchemy import Connection
+
+from conservedb.demo.build import tables_folder
+from conservedb.exchange.importing import import_folder
+from conservedb.knowledge.research import ROWS, STATES, And, Condition, Not, Or, Research, Tree
+from conservedb.knowledge.research_words import say
+from conservedb.knowledge.rule_case import Finding
+from conservedb.knowledge.rules import OF_OBJECTS
+from conservedb.knowledge.verdicts import WORST_FIRST
+from conservedb.questions.asof import as_of
+from conservedb.questions.behaviour import Materials
+from conservedb.questions.checks import check
+from conservedb.questions.research import counts, rows
+from conservedb.questions.research_answers import Counts
+from conservedb.records.layers import IDENTIFIED
+from conservedb.records.rules import ROOM_USES
+from conservedb.records.treatments import AIMS, INTERVENTION_KINDS
+from conservedb.store.connect import reading
+from conservedb.store.create import create
+from conservedb.store.opening import open_database, today
+from tests.bench.collection import make_collection
+from tests.conftest import TODAY
+from tests.exchange.random_tables import RandomTables
+from tests.questions.research_by_hand import ByHand, Occurrence, Tables
+
+
+class Collection(NamedTuple):
+    """A database, and the same answered by hand."""
+
+    connection: Connection
+    by_hand: ByHand
+    day: int
+
+
+@pytest.fixture(scope="module", params=("demo", "random 1", "random 2", "random 3", "measured"))
+def collection(
+    request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFactory
+) -> Iterator[Collection]:
+    folder = tmp_path_factory.mktemp(request.param.replace(" ", ""))
+    tables = folder / "tables"
+    if request.param == "demo":
+        tables = tables_folder()
+    elif request.param == "measured":
+        make_collection(tables, 300)
+    else:
+        RandomTables(int(request.param[-1])).write(tables)
+    path = folder / "collection.db"
+    create(path, today=TODAY.isoformat())
+    engine, _ = open_database(path)
+    report = import_folder(engine, tables, today=TODAY, who="A. Tester")
+    assert report.written, [fault.sentence() for fault in report.faults]
+    with reading(engine) as connection:
+        known = Tables(path, Materials(connection))
+        day = today(connection).toordinal()
+        by_hand, found = ByHand(known, day), {}
+        by_hand.broken = {key: _broken(connection, known, found, key) for key in OF_OBJECTS}
+        yield Collection(connection, by_hand, day)
+    engine.dispose()
+
+
+def _broken(
+    connection: Connection, tables: Tables, found: dict[str, list[Finding]], key: str
+) -> Callable[[Occurrence, int | None], int]:
+    """What `conservedb check` finds of each object, for one occurrence at a place or anywhere."""
+    on = as_of(None, TODAY)
+
+    def broken(one: Occurrence, place: int | None) -> int:
+        number = tables.get("object", one.row["object_id"])["number"]
+        if number not in found:
+            answer = check(connection, number, on)
+            judged = (*answer.findings, *(one.judgement for one in answer.accepted))
+            found[number] = [each.finding for each in judged]
+        best = 0
+        for finding in found[number]:
+            if finding.rule != key:
+                continue
+            mark = tables.get("place", place).get("mark")
+            sides = {tables.get("component", side)["mark"] for side in _sides(tables, place)}
+            if finding.layers:
+                meant = place is None and one.what == "layer" and one.row["ref"] in finding.layers
+            elif finding.places:
+                meant = mark in finding.places
+            elif finding.components:
+                meant = bool(sides & set(finding.components))
+            else:
+                meant = place is None
+            sure = finding.outcome == "broken" and finding.certain
+            best = max(best, (2 if sure else 1) if meant else 0)
+        return best
+
+    return broken
+
+
+def _sides(tables: Tables, place: int | None) -> set[int]:
+    row = tables.get("place", place)
+    return {row.get("component_id"), row.get("other_component_id")} - {None}
+
+
+# -- questions at random ------------------------------------------------------------------
+
+
+class Asking:
+    """Makes conditions of words that are on record, and of some that are not."""
+
+    def __init__(self, tables: Tables, seed: int, fields: Sequence[str] = ()) -> None:
+        self.chance = random.Random(seed)
+        self._fields = fields or FIELDS
+        self._tables = tables
+
+    def condition(self, field: str) -> Condition:
+        certainly = self.chance.random() < 0.2
+        if field == "state":
+            on = self.chance.choice(("", "ever", *self._days()))
+            value = "there" if on == "ever" else self.chance.choice(STATES)
+            return Condition(field, value, on, certainly)
+        return Condition(field, self._value(field), certainly=certainly)
+
+    def tree(self, depth: int = 3) -> Tree:
+        shape = self.chance.random()
+        if depth == 0 or shape < 0.4:
+            return self.condition(self.chance.choice(self._fields))
+        if shape < 0.55:
+            return Not(self.tree(depth - 1))
+        parts = tuple(self.tree(depth - 1) for _ in range(self.chance.randint(2, 3)))
+        return And(parts) if shape < 0.8 else Or(parts)
+
+    def _days(self) -> tuple[str, ...]:
+        year = self.chance.randint(1880, 2026)
+        return (str(year), f"{year}-06-14", f"{year // 10}X", f"between {year - 5} and {year}")
+
+    def _value(self, field: str) -> str:
+        if field in ("material", "part material"):
+            return self._used(
+                "component" if " " in field else self.chance.choice(("layer", "agent"))
+            )
+        if field == "date":
+            year = self.chance.randint(1860, 2026)
+            return self.chance.choice(
+                (*self._days(), f"before {year}", f"after {year}", f"c. {year}")
+            )
+        if field in CLOSED:
+            return self.chance.choice(CLOSED[field])
+        if field == "person":
+            return self._of("person", "name") or self._of("person_alias", "alias")
+        table, column = ON_RECORD[field]
+        return self._of(table, column)
+
+    def _used(self, table: str) -> str:
+        """The material, or a class, of a record that has one; else any."""
+        used = [row for row in self._tables.rows[table] if row["material_id"] is not None]
+        record = self.chance.choice(used)["material_id"] if used else 1
+        row = self._tables.get("material", record)
+        above = [
+            self._tables.get("material_class", one) for one in self._tables.path(row["class_id"])
+        ]
+        return str(self.chance.choice([row, row, *above])["key"])
+
+    def _of(self, table: str, column: str) -> str:
+        written = [row[column] for row in self._tables.rows[table] if (row[column] or "").strip()]
+        whole = self.chance.choice(written or ["nothing"])
+        words = self.chance.choice((whole, self.chance.choice(whole.split())))
+        exact = table in ("person", "layer", "object", "source") and column != "title"
+        return str(whole if exact else words)
+
+
+CLOSED = {
+    "as": ("layer", "agent"),
+    "kind": INTERVENTION_KINDS,
+    "aim": AIMS,
+    "identified": IDENTIFIED,
+    "environment": ROOM_USES,
+    "reversibility": WORST_FIRST,
+    "rule": OF_OBJECTS,
+}
+ON_RECORD = {
+    "role": ("layer", "role"),
+    "technique": ("intervention", "technique"),
+    "object": ("object", "title"),
+    "object kind": ("object", "kind"),
+    "observed": ("observation", "condition"),
+    "source": ("source", "kind"),
+}
+SLOW = ("rule", "reversibility")
+FIELDS = (*CLOSED, *ON_RECORD, "material", "part material", "person", "date", "state")
+PLAIN = tuple(field for field in FIELDS if field not in SLOW)
+SCORES = {"certain": 3, "possible": 2, "unidentified": 1}
+
+
+def check_answer(collection: Collection, research: Research) -> None:
+    """Hold the answer of the database against that by hand."""
+    tables = collection.by_hand.tables
+    expected = {
+        _named(tables, research.rows, key): found
+        for key, found in collection.by_hand.answer(research).items()
+    }
+    shown = list(rows(collection.connection, research, TODAY))
+    found = {
+        (row.object, row.place if research.rows == "places" else row.ref, row.what): (
+            SCORES[row.sureness],
+            row.layers,
+        )
+        for row in shown
+    }
+    assert len(found) == len(shown)
+    assert found == expected, say(research)
+    told = counts(collection.connection, research, TODAY)
+    each = [score for score, _ in expected.values()]
+    assert told == Counts(*map(each.count, SCORES.values())), say(research)
+
+
+def _named(tables: Tables, kind: str, key: Any) -> tuple[str, str, str]:
+    """What a row is called: the number of its object, its mark or ref, what it is."""
+    if kind == "objects":
+        return tables.get("object", key)["number"], "", ""
+    what, record = key if kind == "layers" else ("", key)
+    row = tables.get(what or kind.removesuffix("s"), record)
+    number = tables.get("object", row["object_id"])["number"]
+    return number, row["mark" if kind == "places" else "ref"], what
+
+
+@pytest.mark.parametrize("field", FIELDS)
+def test_each_condition(collection: Collection, field: str) -> None:
+    asking = Asking(collection.by_hand.tables, 7)
+    for _ in range(1 if field in SLOW else 3):
+        condition = asking.condition(field)
+        first, second = asking.chance.sample(ROWS, 2)
+        check_answer(collection, Research(first, condition))
+        check_answer(collection, Research(second, Not(condition)))
+
+
+def test_random_questions(collection: Collection) -> None:
+    asking = Asking(collection.by_hand.tables, 5, PLAIN)
+    for _ in range(6):
+        check_answer(collection, Research(asking.chance.choice(ROWS), asking.tree()))
+
+
+@pytest.mark.campaign
+@pytest.mark.parametrize("seed", range(int(os.environ.get("CONSERVEDB_QUESTIONS", "10"))))
+def test_many_random_questions(collection: Collection, seed: int) -> None:
+    asking = Asking(collection.by_hand.tables, seed)
+    for _ in range(10):
+        check_answer(collection, Research(asking.chance.choice(ROWS), asking.tree()))
+
+
+def test_the_conditions_are_not_all_of_nothing(collection: Collection) -> None:
+    asking = Asking(collection.by_hand.tables, 3)
+    answered = 0
+    for field in PLAIN:
+        asked = (Research("layers", asking.condition(field)) for _ in range(5))
+        answered += any(counts(collection.connection, one, TODAY).total for one in asked)
+    assert answered > len(PLAIN) * 2 // 3
