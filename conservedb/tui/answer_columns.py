@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from itertools import accumulate
 from typing import NamedTuple
 
@@ -24,31 +24,37 @@ class Column(NamedTuple):
     Attributes:
         name: by which rows are sorted.
         heading: what stands above it.
-        least, most: cells that it takes at least, and at most where there is room.
+        least, good, most: cells that it needs, reads well in, and can use.
         rank: columns of a low rank are the last to be left out.
     """
 
     name: str
     heading: str
     least: int
+    good: int
     most: int
     rank: int
 
 
 _COLUMNS = {
-    "sureness": Column("sureness", "how sure", 12, 12, 0),
-    "object": Column("object", "object", 11, 14, 1),
-    "title": Column("title", "title", 12, 44, 9),
-    "place": Column("place", "place", 5, 12, 2),
-    "what": Column("what", "what", 6, 6, 10),
-    "ref": Column("ref", "ref", 5, 10, 6),
-    "material": Column("material", "material", 12, 26, 3),
-    "role": Column("role", "role", 9, 14, 7),
-    "kind": Column("kind", "kind", 9, 14, 8),
-    "people": Column("people", "people", 10, 26, 8),
-    "date": Column("date", "date", 10, 24, 4),
-    "state": Column("state", "state", 14, 15, 5),
+    one.name: one
+    for one in (
+        Column("sureness", "how sure", 12, 12, 12, 0),
+        Column("object", "object", 11, 12, 14, 1),
+        Column("title", "title", 12, 12, 44, 9),
+        Column("place", "place", 5, 5, 12, 2),
+        Column("what", "what", 6, 6, 6, 11),
+        Column("ref", "ref", 5, 6, 10, 10),
+        Column("material", "material", 12, 18, 26, 3),
+        Column("role", "role", 9, 9, 14, 6),
+        Column("kind", "kind", 9, 9, 14, 8),
+        Column("people", "people", 10, 12, 26, 7),
+        Column("date", "date", 10, 18, 24, 4),
+        Column("state", "state", 14, 14, 15, 5),
+    )
 }
+_CORE = 5
+"""The rank up to which columns come before the good widths of others."""
 _OF_ROWS = {
     "layers": tuple(_COLUMNS),
     "places": ("sureness", "object", "title", "place", "date"),
@@ -56,7 +62,7 @@ _OF_ROWS = {
     "objects": ("sureness", "object", "title", "date"),
 }
 """The columns in which rows of a kind hold anything."""
-_NUMBER = Column("layers", "layers", 6, 8, 11)
+_NUMBER = Column("layers", "layers", 6, 6, 8, 6)
 """How many layers and uses answer at a row of several; nothing is sorted by it."""
 _STATES = {"present": IN_PLACE, "reduced": "partly removed", "uncertain": UNSURE}
 
@@ -76,14 +82,23 @@ def fitted(rows: str, width: int, order: str) -> tuple[tuple[Column, int], ...]:
     if rows != "layers":
         offered = (*offered, _NUMBER)
     ranked = sorted(offered, key=lambda one: -1 if one.name == order else one.rank)
-    ends = accumulate(one.least + GAP for one in ranked)
-    chosen = [one for one, end in zip(ranked, ends, strict=True) if end - GAP <= width]
-    left = width - sum(one.least + GAP for one in chosen) + GAP
-    cells = {}
-    for column in sorted(chosen, key=lambda one: one.rank):
-        more = max(min(column.most - column.least, left), 0)
-        cells[column.name], left = column.least + more, left - more
-    return tuple((one, cells[one.name]) for one in offered if one in chosen)
+    cells = _first(ranked, {one.name: one.good for one in offered}, width)
+    if any(one.rank <= _CORE and one.name not in cells for one in ranked):
+        cells = _first(ranked, {one.name: one.least for one in offered}, width)
+    left = width - sum(cells.values()) - GAP * (len(cells) - 1)
+    for column in ranked:
+        if column.name in cells:
+            more = max(min(column.most - cells[column.name], left), 0)
+            cells[column.name] += more
+            left -= more
+    return tuple((one, cells[one.name]) for one in offered if one.name in cells)
+
+
+def _first(ranked: Sequence[Column], cells: Mapping[str, int], width: int) -> dict[str, int]:
+    """The first columns that have room beside each other."""
+    ends = accumulate(cells[one.name] + GAP for one in ranked)
+    found = [one.name for one, end in zip(ranked, ends, strict=True) if end - GAP <= width]
+    return {name: cells[name] for name in found}
 
 
 def headings(columns: Sequence[tuple[Column, int]], order: str, *, descending: bool) -> Content:

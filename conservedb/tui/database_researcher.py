@@ -20,8 +20,8 @@ if TYPE_CHECKING:
     from conservedb.questions.research_saved import SavedQuestion
 
 Answer = TypeVar("Answer")
-_LOOKS_UP = 20_000
-"""Instructions of the database, about a millisecond, after which it looks whether to stop."""
+_LOOKS_UP = 1_000_000
+"""Instructions of the database, some hundredths of a second, after which it looks whether to stop."""
 
 
 class DatabaseResearcher:

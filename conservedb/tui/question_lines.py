@@ -49,16 +49,19 @@ def _lines(tree: Tree, path: Path, joins: str) -> Iterator[Line]:
     if isinstance(bare, Condition):
         yield Line(path, joins, f"{'not that ' * negations}{sentence(bare)}", is_group=False)
         return
-    yield Line(path, joins, f"{'not ' * negations}{_head(bare)}", is_group=True)
+    yield Line(path, joins, _head(bare, negations), is_group=True)
     word = "and" if isinstance(bare, And) else "or"
     for index, part in enumerate(bare.parts):
         yield from _lines(part, (*path, index), word if index else "")
 
 
-def _head(group: Group) -> str:
+def _head(group: Group, negations: int) -> str:
     if not group.parts:
         return "all on record"
-    return "all of these hold:" if isinstance(group, And) else "at least one of these holds:"
+    if isinstance(group, Or) and negations == 1:
+        return "none of these holds:"
+    holds = "all of these hold:" if isinstance(group, And) else "at least one of these holds:"
+    return f"{'not ' * negations}{holds}"
 
 
 def _bare(tree: Tree) -> tuple[Condition | Group, int]:

@@ -24,7 +24,7 @@ def test_each_condition_is_a_line_below_its_group() -> None:
     assert [(one.path, one.joins, one.said) for one in lines.lines_of(tree(WORDS))] == [
         ((), "", "all of these hold:"),
         ((0,), "", "its role is “fill”"),
-        ((1,), "and", "not at least one of these holds:"),
+        ((1,), "and", "none of these holds:"),
         ((1, 0), "", "“Orde” took part in the intervention"),
         ((1, 1), "or", "the intervention is of the kind “join”"),
         ((2,), "and", "at the close of “1950” it is there, wholly or in part"),

@@ -162,6 +162,8 @@ class ConditionSheet(AskingSheet):
         self._look_up(row, mark=True)
 
     def _look_up(self, row: FieldRow, *, mark: bool = False) -> None:
+        if self._pause is not None:
+            self._pause.stop()
         researcher, typed = self._researcher, row.value.strip()
 
         def show(found: tuple[Completion, ...]) -> None:

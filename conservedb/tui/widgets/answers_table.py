@@ -19,7 +19,9 @@ from conservedb.tui.text import ACCENT, QUIET, joined, plain
 from conservedb.tui.widgets.lines import MARKER, RESTING
 
 PAGE = 100
-"""Rows that are fetched together."""
+"""Rows that are fetched together at first."""
+BLOCK = 10
+"""Pages that are fetched together from then on: each time the whole answer is sorted anew."""
 MOST_KEPT = 60
 """Pages that are kept; those not looked at for longest are forgotten first."""
 HEAD = 1
@@ -217,7 +219,8 @@ class AnswersTable(ScrollView, can_focus=True):
         missing = [number for number in view if number not in self._pages]
         if self._asked is None or not self._total or not missing:
             return
-        wanted = (missing[0] * PAGE, (missing[-1] - missing[0] + 1) * PAGE)
+        begins, ends = missing[0] // BLOCK * BLOCK, (missing[-1] // BLOCK + 1) * BLOCK
+        wanted = (begins * PAGE, (ends - begins) * PAGE)
         if wanted != self._wants:
             self._wants = wanted
             self.post_message(self.Wanted(*wanted))

@@ -1,0 +1,182 @@
+"""Questions that are kept, compared, counted and written; nasty text in all of them."""
+
+from __future__ import annotations
+
+import csv
+import re
+from pathlib import Path
+
+import pytest
+from textual.pilot import Pilot
+
+from conservedb.knowledge.research import And, Condition, Not, Or, Research
+from conservedb.knowledge.research_words import read, say
+from conservedb.questions.asof import as_of
+from conservedb.questions.display import show
+from conservedb.questions.research_compared import Compared, compare
+from conservedb.store.opening import open_database
+from conservedb.tui.screens.compared import ComparedSheet
+from conservedb.tui.screens.entry_sheet import EntrySheet
+from conservedb.tui.screens.kept_questions import KeptSheet
+from conservedb.tui.screens.object import ObjectScreen
+from conservedb.tui.screens.research import ResearchScreen
+from tests.nasty import NASTY
+from tests.tui.at_research import TODAY, above, at_research, screen, table
+from tests.tui.conftest import NARROW, WIDE, press, screen_text
+from tests.tui.forms import calm, typed
+from tests.tui.test_screens import Check
+
+SHELLAC = Research("layers", Condition("material", "shellac"))
+UNPRINTABLE = re.compile("[\x00-\x08\x0b-\x1f\x7f-\x9f\u202a-\u202e\u2066-\u2069]")
+
+
+async def test_a_question_is_kept_asked_again_and_withdrawn(demo: Path) -> None:
+    async with at_research(demo, SHELLAC) as pilot:
+        await typed(pilot, "w", "<ctrl+s>", "Shellac, by place", "<enter>")
+        assert "kept as Shellac, by place" in screen_text(pilot.app)
+        sentence = above(pilot)
+        await typed(pilot, "x", "l")
+        assert isinstance(pilot.app.screen, KeptSheet)
+        assert "Places with a layer or an agent" in screen_text(pilot.app)
+        await typed(pilot, "<enter>")
+        assert say(screen(pilot).research) == "places where material: shellac"
+        assert above(pilot) == sentence
+        assert "Research: Shellac, by place" in screen_text(pilot.app)
+        await typed(pilot, "<ctrl+s>", "<ctrl+u>", "SHELLAC, by place", "<enter>")
+        assert "kept as" not in screen_text(pilot.app)
+        await typed(pilot, "l", "<delete>")
+        await typed(pilot, "asked no more", "<enter>")
+        assert "withdrawn" in screen_text(pilot.app)
+        await typed(pilot, "l")
+        assert "no question is kept yet" in screen_text(pilot.app)
+
+
+def compared(path: Path, words: str, *days: str) -> Compared:
+    engine, _ = open_database(path)
+    with engine.connect() as connection:
+        first, second = (as_of(day, TODAY) for day in days)
+        found = compare(connection, read(words), first, second)
+    engine.dispose()
+    return found
+
+
+async def test_two_days_are_compared(demo: Path) -> None:
+    async with at_research(demo, SHELLAC) as pilot:
+        await typed(pilot, "v", "1880", "<enter>", "1900", "<enter>")
+        assert isinstance(pilot.app.screen, ComparedSheet)
+        found = compared(demo, "material: shellac", "1880", "1900")
+        assert found.only_second
+        text = screen_text(pilot.app)
+        assert all(one.sentence in text for one in found.counts)
+        assert f"only then: {len(found.only_second)}" in text
+        await press(pilot, "end", "enter")
+        assert isinstance(pilot.app.screen, ObjectScreen)
+        assert pilot.app.screen.number == found.only_second[-1].object
+
+
+async def test_a_day_that_cannot_be_read_is_said(demo: Path) -> None:
+    async with at_research(demo, SHELLAC) as pilot:
+        await typed(pilot, "v", "Easter", "<enter>", "<enter>")
+        assert "cannot be read" in screen_text(pilot.app)
+        await typed(pilot, "d", "Easter", "<enter>")
+        assert "cannot be read" in screen_text(pilot.app)
+        assert isinstance(pilot.app.screen, ResearchScreen)
+
+
+async def test_the_answer_is_counted_as_bars(demo: Path) -> None:
+    async with at_research(demo, SHELLAC) as pilot:
+        await typed(pilot, "g", "d")
+        assert "layers by decade" in screen_text(pilot.app)
+        assert "18 + 0 + 1" in screen_text(pilot.app)  # 1890s, as the command look tells
+        await press(pilot, "escape")
+        await typed(pilot, "w", "g", "c")
+        assert "places cannot be counted by class" in screen_text(pilot.app)
+
+
+async def test_the_answer_is_written_to_a_new_file_only(demo: Path, tmp_path: Path) -> None:
+    path = tmp_path / "shellac.csv"
+    async with at_research(demo, SHELLAC) as pilot:
+        await typed(pilot, "s", "o", "p", str(path), "<enter>")
+        total = table(pilot).total
+        assert f"{total} rows written to" in screen_text(pilot.app)
+        with path.open(encoding="utf-8", newline="") as file:
+            lines = list(csv.DictReader(file))
+        written = [one["object"] for one in lines if one["sureness"] in _SURENESS]
+        assert len(written) == total and table(pilot)._row(0).object == written[0]  # type: ignore[union-attr]
+        before = path.read_bytes()
+        await typed(pilot, "p", str(path), "<enter>")
+        assert "already exists; name a new file" in above(pilot)
+        assert path.read_bytes() == before
+        await typed(pilot, "p", str(tmp_path / "x.pdf"), "<enter>")
+        assert "end the name of the file with .csv, .jsonl, .xlsx" in above(pilot)
+        await typed(pilot, "p", str(tmp_path / ("x" * 300 + ".csv")), "<enter>")
+        assert "name another" in above(pilot) or "cannot be written" in above(pilot)
+        assert pilot.app.is_running
+
+
+_SURENESS = ("certain", "possible", "unidentified")
+
+ALL = [one for one in NASTY if len(one) < 1_000]
+_TEXTS = (" ¦ ".join(ALL[::2]), " ¦ ".join(ALL[1::2]))
+
+
+@pytest.mark.parametrize("text", _TEXTS, ids=range(2))
+async def test_nasty_text_is_data(demo: Path, text: str) -> None:
+    asked = Research("layers", Or((Condition("technique", text), Not(Condition("role", text)))))
+    async with at_research(demo, asked, WIDE) as pilot:
+        assert shown_in(pilot, text)
+        assert "certainly" in above(pilot)
+        for key in ("f", "e", "enter", "g"):
+            await typed(pilot, f"<{key}>")
+            assert UNPRINTABLE.search(screen_text(pilot.app)) is None
+            await typed(pilot, "<escape>")
+        assert isinstance(pilot.app.screen, ResearchScreen)
+        await typed(pilot, "<ctrl+s>")
+        sheet = pilot.app.screen
+        assert isinstance(sheet, EntrySheet)
+        sheet.rows[0].value = text[:300]
+        await typed(pilot, "<ctrl+s>")  # in a field of several lines, Enter makes one more
+        assert "kept as" in screen_text(pilot.app)
+        assert UNPRINTABLE.search(screen_text(pilot.app)) is None
+        await typed(pilot, "l")
+        assert UNPRINTABLE.search(screen_text(pilot.app)) is None
+        await typed(pilot, "<enter>")
+        assert screen(pilot).research == asked
+
+
+def shown_in(pilot: Pilot[None], text: str) -> bool:
+    """Whether the text is on the screen as data, its first words at least."""
+    assert UNPRINTABLE.search(screen_text(pilot.app)) is None
+    return show(text[:20]) in screen_text(pilot.app)
+
+
+@pytest.mark.parametrize("size", [NARROW, WIDE])
+async def test_screens(demo: Path, size: tuple[int, int], same_screen: Check) -> None:
+    asked = Research(
+        "layers",
+        And(
+            (
+                Condition("material", "shellac"),
+                Condition("state", "there", "1950"),
+                Not(Or((Condition("person", "W. Orde"), Condition("kind", "join")))),
+            )
+        ),
+    )
+    async with at_research(demo, size=size) as pilot:
+        same_screen(pilot, "research")
+        await typed(pilot, "a")
+        same_screen(pilot, "research_fields")
+        await typed(pilot, "s")
+        same_screen(pilot, "research_condition")
+        await typed(pilot, "<escape>")
+        screen(pilot).take_question(asked)
+        await calm(pilot)
+        await typed(pilot, "<tab>", "<down>")
+        same_screen(pilot, "research_answer")
+        await typed(pilot, "w", "w", "s")
+        same_screen(pilot, "research_sort")
+        await typed(pilot, "<escape>", "f")
+        same_screen(pilot, "research_row")
+        await press(pilot, "escape")
+        await typed(pilot, "e")
+        same_screen(pilot, "research_text")
