@@ -36,8 +36,6 @@ if TYPE_CHECKING:
     from conservedb.knowledge.research import Research
     from conservedb.questions.research_answers import Counts, ResearchRow
 
-Connection: TypeAlias = Any
-"""What questions are asked through; only the rooms below know more of it."""
 _ROWS = ("layers", "places", "interventions", "objects")
 
 

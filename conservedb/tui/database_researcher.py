@@ -21,7 +21,7 @@ if TYPE_CHECKING:
 
 Answer = TypeVar("Answer")
 _LOOKS_UP = 1_000_000
-"""Instructions of the database, some hundredths of a second, after which it looks whether to stop."""
+"""Instructions of the database, some hundredths of a second, after which it may be stopped."""
 
 
 class DatabaseResearcher:
