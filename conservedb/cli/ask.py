@@ -13,8 +13,9 @@ path, "rows": number}.
 ROW is {"sureness" (certain, possible, unidentified: its matter is on record neither as a material
 nor as a class), "object", "title", "place": mark, "J1 or J2" where either may be meant, "J1, J2"
 where an agent was used at both, "what" (layer, agent, ""), "ref", "intervention", "material": key,
-words as found or class, "role", "kind", "people", "date": DATE, of a place or object the first,
-"state": today, or on the day compared, "layers": how many layers and uses of agents answer}.
+words as found or class, "matter": its name, else the same, "role", "kind", "people", "date": DATE,
+of a place or object the first, "state": today, or on the day compared, "layers": how many layers
+and uses of agents answer}.
 """
 
 from __future__ import annotations
@@ -240,7 +241,7 @@ def _add_rows(lines: Lines, rows: Iterable[ResearchRow]) -> None:
             row.sureness,
             "" if row.what or row.ref else row.title,
             f"{row.what or 'intervention'} {row.ref}" if row.ref else "",
-            (row.material or "material not recorded") if row.what else "",
+            (row.matter or "material not recorded") if row.what else "",
             row.role,
             row.kind,
             row.people,

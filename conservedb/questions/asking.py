@@ -57,18 +57,33 @@ class Question:
         self, connection: Connection, values: dict[str, Value], make: Callable[[Any], Row]
     ) -> list[Row]:
         """The rows, each made into something else at once, from one state of the database."""
+        sql, given = self._put(connection, values)
+        driver = connection.dialect.loaded_dbapi
+        try:
+            cursor: Any = connection.connection.cursor()
+            return list(map(make, cursor.execute(sql, given)))
+        except driver.Error as problem:
+            raise DBAPIError.instance(sql, given, problem, driver.Error) from problem
+
+    def each(
+        self, connection: Connection, values: dict[str, Value], make: Callable[[Any], Row]
+    ) -> Iterator[Row]:
+        """The same one by one, for answers that nobody holds as a whole."""
+        sql, given = self._put(connection, values)
+        driver = connection.dialect.loaded_dbapi
+        try:
+            cursor: Any = connection.connection.cursor()
+            yield from map(make, cursor.execute(sql, given))
+        except driver.Error as problem:
+            raise DBAPIError.instance(sql, given, problem, driver.Error) from problem
+
+    def _put(self, connection: Connection, values: dict[str, Value]) -> tuple[str, Any]:
+        """The statement and its values, in a transaction."""
         if not connection.in_transaction():
             connection.begin()
         sql, order, constants = self.compiled(connection)
         named = constants | values
-        given: Any = named if order is None else [named[name] for name in order]
-        driver = connection.dialect.loaded_dbapi
-        try:
-            cursor: Any = connection.connection.cursor()
-            cursor.execute(sql, given)
-            return list(map(make, cursor))
-        except driver.Error as problem:
-            raise DBAPIError.instance(sql, given, problem, driver.Error) from problem
+        return sql, named if order is None else [named[name] for name in order]
 
     def compiled(self, connection: Connection) -> tuple[str, list[str] | None, dict[str, Value]]:
         """The SQL for this database, the order of its parameters, and those with fixed values."""

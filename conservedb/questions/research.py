@@ -40,7 +40,7 @@ SURENESS_OF = {
 }
 """How far a row answers, from what the database says of it."""
 _WHAT = ("", "layer", "agent")
-_DATE, _MASK, _LAYERS = 11, 17, 18
+_DATE, _MASK, _LAYERS = 12, 18, 19
 
 
 def counts(connection: Connection, research: Research, today: datetime.date) -> Counts:
@@ -97,7 +97,11 @@ def rows(
         NoSuch: as of `page`.
         Ambiguous: as of `page`.
     """
-    yield from page(connection, research, today, order, descending, 0, -1).rows
+    question = paging(
+        research, meanings_on(connection, research, today.toordinal()), order, descending
+    )
+    given: dict[str, int | str | None] = {"today": today.toordinal(), "start": 0, "length": -1}
+    yield from question.each(connection, given, row_of)
 
 
 def meanings_on(connection: Connection, research: Research, day: int) -> Meanings:

@@ -25,6 +25,7 @@ class ResearchRow(NamedTuple):
     Attributes:
         what: "layer" or "agent"; "" for other rows than layers.
         ref: of the layer or agent, or of the intervention; "" for rows of places and objects.
+        material, matter: the key of the material, and its name; else the words found or the class.
         date: when it was done, in the words found; of a place or object the first of its answers.
         earliest, latest: the days that this may mean.
         layers: how many layers and uses of agents answer at this row; 1 for rows of layers.
@@ -38,6 +39,7 @@ class ResearchRow(NamedTuple):
     ref: str
     intervention: str
     material: str
+    matter: str
     role: str
     kind: str
     people: str

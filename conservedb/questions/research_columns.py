@@ -37,6 +37,7 @@ def details(rows: str, page: Subquery) -> Select[Any]:
     """What is shown of the rows of a page."""
     single, deed = rows == "layers", rows in ("layers", "interventions")
     matter = func.coalesce(material.c.key, *_words_of_matter(), _NOTHING)
+    named = func.coalesce(material.c.name, matter)
     return (
         select(
             page.c.score,
@@ -47,6 +48,7 @@ def details(rows: str, page: Subquery) -> Select[Any]:
             _ref(rows).label("ref"),
             (blank(intervention.c.ref) if deed else _NOTHING).label("intervention"),
             (matter if single else _NOTHING).label("material"),
+            (named if single else _NOTHING).label("matter"),
             (blank(layer.c.role) if single else _NOTHING).label("role"),
             (blank(intervention.c.kind) if deed else _NOTHING).label("kind"),
             (_people(page) if deed else _NOTHING).label("people"),
@@ -199,7 +201,7 @@ def _by_material(rows: str, lines: Subquery) -> Value | None:
     if rows != "layers":
         return None
     keys = [
-        select(material.c.key)
+        select(func.coalesce(material.c.name_folded, material.c.key))
         .join_from(table, material, material.c.id == table.c.material_id)
         .where(lines.c.what == what, table.c.id == lines.c.id)
         for table, what in ((layer, _IS_LAYER), (agent, _IS_AGENT))

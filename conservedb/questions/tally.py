@@ -108,7 +108,7 @@ def materials_by_decade(
     """
     if research.rows != "layers":
         raise AskError(f"it is layers that have a material, not {research.rows}; ask for layers")
-    return by_label_and_decade(_thing(row, (row.material,) if row.material else ()) for row in rows)
+    return by_label_and_decade(_thing(row, (row.matter,) if row.matter else ()) for row in rows)
 
 
 def wanted(rows: Iterable[ResearchRow]) -> Value:

@@ -134,6 +134,8 @@ def cell(row: ResearchRow, name: str) -> str:
     """What stands in a column."""
     if name == "date":
         return row.date.said
+    if name == "material":
+        return row.matter
     if name == "state" and row.state:
         return _STATES.get(row.state, row.state)
     return str(getattr(row, name))

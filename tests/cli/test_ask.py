@@ -43,7 +43,7 @@ def test_the_answer_is_that_of_the_question(ask: Command, department: Path) -> N
     assert shown["rows"] == "objects"
     assert shown["question"] == text
     assert set(shown["found"][0]) == {
-        *("sureness", "object", "title", "place", "what", "ref", "intervention", "material"),
+        *("sureness", "object", "title", "place", "what", "ref", "intervention", "material", "matter"),
         *("role", "kind", "people", "date", "state", "layers"),
     }
 

@@ -99,7 +99,7 @@ def test_as_json(ask: Command) -> None:
     grouped = ask("look", "material: epoxy", "--by", "class", "--json").json
     assert [one["label"] for one in grouped["groups"]] == ["Epoxy resins", "not recorded"]
     table = ask("look", "material: epoxy", "--decades", "--json").json
-    assert [one["material"] for one in table["materials"]] == ["epoxy", "not recorded"]
+    assert [one["material"] for one in table["materials"]] == ["Epoxy adhesive", "not recorded"]
 
 
 def test_survival_as_json(ask: Command) -> None:

@@ -19,6 +19,7 @@ def test_every_cell_stands_under_its_name() -> None:
     made = dict(zip(HEADER, cells_of_row(row("c. 1950")), strict=True))
     assert made.pop("layers") == 3
     dates = {name: made.pop(name) for name in HEADER if name.startswith("date_")}
+    assert made.pop("material_name") == "matter"
     assert made == {name: name for name in made}
     assert dates == {
         "date_words": "c. 1950",

@@ -92,7 +92,7 @@ async def until_shown(pilot: Pilot[None], words: str) -> None:
 
 def row(number: int) -> ResearchRow:
     """A row that tells its number in the answer."""
-    words = ("layer", f"L{number}", "", "shellac", "coating", "coat", "")
+    words = ("layer", f"L{number}", "", "shellac", "shellac", "coating", "coat", "")
     date = When("1900", "1900", 693596, 693960)
     return ResearchRow(CERTAIN, f"CB.{number}", "an object", "S1", *words, date, "present", 1)
 
