@@ -14,7 +14,7 @@ REVISIONS = ("0001", "0002", "0003", "0004")
 
 HEAD = REVISIONS[-1]
 
-FINGERPRINT = 2088523463
+FINGERPRINT = 889169591
 """That of the derived objects (`PRAGMA user_version`); a test holds it against `store.derived`."""
 
 
