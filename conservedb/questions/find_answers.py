@@ -8,18 +8,12 @@ from conservedb.questions.answers import Hit
 
 KIND_WORDS = {
     "object": ("object", "Objects"),
-    "person": ("person", "People"),
-    "material": ("material", "Materials"),
-    "source": ("source", "Papers and pictures"),
-    "term": ("term", "Words of the trade"),
-    "rule": ("rule", "Rules of the trade"),
-    "climate": ("room", "Rooms"),
-    "saved question": ("question", "Questions kept"),
-    "standing approval": ("standing approval", "Standing approvals"),
-    "batch": ("batch", "Batches"),
-    "treatment": ("treatment", "Treatments"),
     "component": ("part", "Parts"),
     "place": ("location", "Locations"),
+    "material": ("material", "Materials"),
+    "person": ("person", "People"),
+    "source": ("source", "Papers and pictures"),
+    "treatment": ("treatment", "Treatments"),
     "step": ("step", "Steps"),
     "plan": ("plan", "Plans"),
     "planned step": ("planned step", "Planned steps"),
@@ -38,6 +32,12 @@ KIND_WORDS = {
     "acceptance": ("finding accepted", "Findings accepted"),
     "near": ("locations nearby", "Locations nearby"),
     "statement": ("statement", "Statements of sources"),
+    "batch": ("batch", "Batches"),
+    "term": ("term", "Words of the trade"),
+    "rule": ("rule", "Rules of the trade"),
+    "climate": ("room", "Rooms"),
+    "saved question": ("question", "Questions kept"),
+    "standing approval": ("standing approval", "Standing approvals"),
 }
 """Each kind in the words of the trade: of one, and as a heading."""
 

@@ -177,7 +177,9 @@ def _take_reference_in(path: Path, upgraded: Upgraded | None) -> Upgraded | None
 
 def _mend(path: Path) -> Upgraded:
     """Make triggers anew that another program has changed; what it did meanwhile is not known."""
-    remark = "another program has changed or taken away triggers of this file"
+    remark = (
+        "another program has changed or taken away triggers, views or the search index of this file"
+    )
     if not os.access(path, os.W_OK) or not os.access(path.parent, os.W_OK):
         return Upgraded(HEAD, HEAD, None, guards=f"{remark}; run: conservedb verify")
     raw = connect_sqlite(path)

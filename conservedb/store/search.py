@@ -24,9 +24,12 @@ if TYPE_CHECKING:
 INDEX = "search"
 TEXT = "search_text"
 _COLUMNS = "names, plain, words"
+_UNSEEN = "\u061c\u2066\u2067\u2068\u2069"
+"""Signs of direction that SQLite takes for letters: its Unicode (6.1) is older than they are."""
 _VIRTUAL = (
-    f"CREATE VIRTUAL TABLE {INDEX} USING fts5({_COLUMNS}, content='{TEXT}',"
-    " content_rowid='id', prefix='1 2 3', tokenize='unicode61 remove_diacritics 2')"
+    f"CREATE VIRTUAL TABLE {INDEX} USING fts5({_COLUMNS}, content='{TEXT}', content_rowid='id',"
+    " prefix='1 2 3', tokenize=\"unicode61 remove_diacritics 2 separators"
+    f" '{_UNSEEN}'\")"
 )
 _ROOM = 1 << 40
 """The entries of a table lie together, the first of `SEARCHED` last: there is room for so many."""

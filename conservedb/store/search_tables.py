@@ -29,23 +29,17 @@ class Searched(NamedTuple):
 
 SEARCHED = (
     Searched("object", ("number_folded", "title_folded"), ("kind", "maker", "whereabouts", "note")),
-    Searched("person", ("name_folded",), ("role", "organisation", "note"), ("person_alias",)),
+    Searched("component", ("mark_folded", "name_folded"), ("kind", "material_words", "note")),
+    Searched("place", ("mark_folded", "name_folded"), ("kind", "geometry", "access", "note")),
     Searched("material", ("key", "name_folded"), ("note",), ("material_alias", "trade_name")),
     Searched("material_class", ("key", "name_folded")),
+    Searched("person", ("name_folded",), ("role", "organisation", "note"), ("person_alias",)),
     Searched("source", ("ref", "citation_folded"), ("kind", "note")),
-    Searched("term", ("term",), ("list", "definition", "note")),
-    Searched("rule", ("key", "title"), ("sentence", "note")),
-    Searched("climate", ("key", "room_folded"), ("use", "note")),
-    Searched("saved_question", ("name_folded",), ("conditions", "note")),
-    Searched("standing_approval", ("ref",), ("conditions", "note")),
-    Searched("batch", ("ref", "lot"), ("material_words", "concentration", "carrier", "note")),
     Searched(
         "treatment",
         ("ref", "title"),
         ("purpose", "status", "result", "recommendations", "note"),
     ),
-    Searched("component", ("mark_folded", "name_folded"), ("kind", "material_words", "note")),
-    Searched("place", ("mark_folded", "name_folded"), ("kind", "geometry", "access", "note")),
     Searched(
         "intervention",
         ("ref",),
@@ -75,5 +69,11 @@ SEARCHED = (
     Searched("acceptance", ("ref",), ("reason", "note")),
     Searched("near", ("ref",), ("path", "note")),
     Searched("statement", ("key",), ("value", "reason", "note")),
+    Searched("batch", ("ref", "lot"), ("material_words", "concentration", "carrier", "note")),
+    Searched("term", ("term",), ("list", "definition", "note")),
+    Searched("rule", ("key", "title"), ("sentence", "note")),
+    Searched("climate", ("key", "room_folded"), ("use", "note")),
+    Searched("saved_question", ("name_folded",), ("conditions", "note")),
+    Searched("standing_approval", ("ref",), ("conditions", "note")),
 )
 """In the order in which what was found is listed."""

@@ -43,7 +43,17 @@ def test_the_answer_is_that_of_the_question(ask: Command, department: Path) -> N
     assert shown["rows"] == "objects"
     assert shown["question"] == text
     assert set(shown["found"][0]) == {
-        *("sureness", "object", "title", "place", "what", "ref", "intervention", "material", "matter"),
+        *(
+            "sureness",
+            "object",
+            "title",
+            "place",
+            "what",
+            "ref",
+            "intervention",
+            "material",
+            "matter",
+        ),
         *("role", "kind", "people", "date", "state", "layers"),
     }
 
