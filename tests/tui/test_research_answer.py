@@ -17,7 +17,7 @@ from conservedb.tui.reading import Connection, Database, Unanswered
 from conservedb.tui.researching import Asked, Stop
 from conservedb.tui.screens.menu import MenuSheet
 from conservedb.tui.screens.research import ResearchScreen
-from conservedb.tui.widgets.answers_table import PAGE
+from conservedb.tui.widgets.answers_table import BLOCK, PAGE
 from tests.tui.at_research import Million, Slow, above, asking, screen, table, until_shown
 from tests.tui.conftest import press, screen_text
 
@@ -38,19 +38,19 @@ async def test_a_million_rows_are_walked_by_pages() -> None:
         assert f"CB.{cursor} " in screen_text(pilot.app) and cursor < Million.TOTAL - 20
         await press(pilot, "home")
         assert "CB.0 " in screen_text(pilot.app)
-        assert sum(length for _, _, length in researcher.pages) <= 5 * PAGE
+        assert sum(length for _, _, length in researcher.pages) <= 3 * BLOCK * PAGE
 
 
 async def test_no_more_pages_are_kept_than_are_needed(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr("conservedb.tui.widgets.answers_table.MOST_KEPT", 3)
+    monkeypatch.setattr("conservedb.tui.widgets.answers_table.MOST_KEPT", 2 * BLOCK)
     async with asking(Million(), FILLS) as pilot:
         await until_shown(pilot, "1,000,000 certainly")
         answers = table(pilot)
         await press(pilot, "tab")
-        for number in range(7):
-            answers.cursor = number * PAGE
-            await until_shown(pilot, f"CB.{number * PAGE} ")
-        assert len(answers._pages) == 3
+        for number in range(4):
+            answers.cursor = number * BLOCK * PAGE
+            await until_shown(pilot, f"CB.{number * BLOCK * PAGE} ")
+        assert len(answers._pages) == 2 * BLOCK
         await press(pilot, "home")
         await until_shown(pilot, "CB.0 ")
 
