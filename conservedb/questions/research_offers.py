@@ -34,13 +34,13 @@ _CLOSED: dict[str, tuple[str, ...]] = {
 _LOOKED_UP = {
     "material": ("material", "class"),
     "part material": ("material", "class"),
-    "role": ("role",),
     "technique": ("technique",),
     "person": ("person",),
     "object": ("object",),
     "observed": ("condition",),
 }
-"""Field -> the kinds of name that `complete` is asked for."""
+"""Field -> the kinds of name that `complete` is asked for. Roles stand in layers alone, of which
+there are too many to look through while somebody types."""
 
 
 def closed(field: str) -> tuple[str, ...]:

@@ -12,7 +12,7 @@ from textual.binding import Binding, BindingType
 
 from conservedb.tui.action import FORM, Action, Motion
 from conservedb.tui.actions_recording import RECORDING
-from conservedb.tui.actions_research import RESEARCH
+from conservedb.tui.actions_research import RESEARCH, RESEARCH_MOTIONS
 
 WIDEST = 79  # cells of the key line, for the narrowest terminal
 SCREENS = ("start", "object", "material", "removal", "treatment", "research")
@@ -207,7 +207,7 @@ _READING = (
         "back",
         "Back",
         "Close what is open in front, or return to the start. A form keeps a draft of what was"
-        " typed.",
+        " typed; research first stops what is being asked.",
         (*SCREENS, FORM),
         7,
     ),
@@ -275,7 +275,7 @@ FORM_MOTIONS = (
 
 def motions_of(where: str) -> tuple[Motion, ...]:
     """How one moves on a screen."""
-    return FORM_MOTIONS if where == FORM else MOTIONS
+    return {FORM: FORM_MOTIONS, "research": RESEARCH_MOTIONS}.get(where, MOTIONS)
 
 
 def actions_of(where: str) -> tuple[Action, ...]:

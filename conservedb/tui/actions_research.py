@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from conservedb.tui.action import Action
+from conservedb.tui.action import Action, Motion
 
 _HERE = ("research",)
 
@@ -151,4 +151,11 @@ RESEARCH = (
         "Every row of it into a new file: CSV, JSON lines or a workbook.",
         _HERE,
     ),
+)
+
+RESEARCH_MOTIONS = (
+    Motion("Tab, Shift+Tab", "go from the question to the answer, and back"),
+    Motion("Up, Down", "move in a list; PgUp, PgDn, Home and End move further"),
+    Motion("Enter", "change the condition under the cursor; open a row at its location"),
+    Motion("Mouse", "click a heading to sort by it; a line to select it, and again to open it"),
 )

@@ -21,7 +21,7 @@ if TYPE_CHECKING:
 
 Answer = TypeVar("Answer")
 _LOOKS_UP = 1_000_000
-"""Instructions of the database, some hundredths of a second, after which it may be stopped."""
+"""Instructions of the database, hundredths of a second, after which it looks whether to stop."""
 
 
 class DatabaseResearcher:
@@ -108,7 +108,10 @@ class DatabaseResearcher:
     def offers(self, field: str, typed: str) -> tuple[Completion, ...]:
         """See `Researcher`."""
         from conservedb.questions.research_offers import offers
+        from conservedb.tui.hatching import ROLES
 
+        if field == "role":
+            return tuple(Completion(one, one) for one in ROLES if typed.casefold() in one)
         return self._reading.ask(
             lambda connection: tuple(Completion(*one) for one in offers(connection, field, typed))
         )

@@ -7,19 +7,23 @@ import time
 from pathlib import Path
 
 import pytest
+from rich.cells import cell_len
 
 from conservedb.knowledge.research import Condition, Research
 from conservedb.knowledge.research_words import read
-from conservedb.questions.research_answers import Page
+from conservedb.questions.research_answers import Counts, Page
 from conservedb.tui.answer_columns import GAP, columns_of, fitted
 from conservedb.tui.database_researcher import DatabaseResearcher
 from conservedb.tui.reading import Connection, Database, Unanswered
 from conservedb.tui.researching import Asked, Stop
 from conservedb.tui.screens.menu import MenuSheet
 from conservedb.tui.screens.research import ResearchScreen
-from conservedb.tui.widgets.answers_table import PAGE
-from tests.tui.at_research import Million, Slow, above, asking, screen, table, until_shown
+from conservedb.tui.text import plain
+from conservedb.tui.widgets.answers_table import BLOCK, PAGE
+from tests.nasty import NASTY
+from tests.tui.at_research import Million, Slow, above, asking, row, screen, table, until_shown
 from tests.tui.conftest import press, screen_text
+from tests.tui.test_nasty import UNPRINTABLE
 
 FILLS = Research("layers", Condition("role", "fill"))
 WIDEST = 200
@@ -38,19 +42,19 @@ async def test_a_million_rows_are_walked_by_pages() -> None:
         assert f"CB.{cursor} " in screen_text(pilot.app) and cursor < Million.TOTAL - 20
         await press(pilot, "home")
         assert "CB.0 " in screen_text(pilot.app)
-        assert sum(length for _, _, length in researcher.pages) <= 5 * PAGE
+        assert sum(length for _, _, length in researcher.pages) <= 3 * BLOCK * PAGE
 
 
 async def test_no_more_pages_are_kept_than_are_needed(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr("conservedb.tui.widgets.answers_table.MOST_KEPT", 3)
+    monkeypatch.setattr("conservedb.tui.widgets.answers_table.MOST_KEPT", 2 * BLOCK)
     async with asking(Million(), FILLS) as pilot:
         await until_shown(pilot, "1,000,000 certainly")
         answers = table(pilot)
         await press(pilot, "tab")
-        for number in range(7):
-            answers.cursor = number * PAGE
-            await until_shown(pilot, f"CB.{number * PAGE} ")
-        assert len(answers._pages) == 3
+        for number in range(4):
+            answers.cursor = number * BLOCK * PAGE
+            await until_shown(pilot, f"CB.{number * BLOCK * PAGE} ")
+        assert len(answers._pages) == 2 * BLOCK
         await press(pilot, "home")
         await until_shown(pilot, "CB.0 ")
 
@@ -172,3 +176,41 @@ async def test_any_size_of_terminal_will_do() -> None:
             await pilot.resize_terminal(width, height)
             await press(pilot, "tab", "end", "home", "tab")
         assert "CB.0 " in screen_text(pilot.app)
+
+
+class Nasty(Million):
+    """A row for each nasty text, which stands in all its columns."""
+
+    def page(self, asked: Asked, start: int, length: int, stop: Stop) -> Page:
+        rows = tuple(
+            row(0)._replace(object=text, title=text, place=text, material=text, people=text)
+            for text in NASTY
+        )
+        return Page(asked.research, rows, start)
+
+    def counts(self, asked: Asked, stop: Stop) -> Counts:
+        return Counts(len(NASTY), 0, 0)
+
+
+async def test_nasty_text_in_rows_is_data() -> None:
+    async with asking(Nasty(), FILLS, (140, 48)) as pilot:
+        await until_shown(pilot, f"{len(NASTY)} certainly")
+        text = screen_text(pilot.app)
+        assert UNPRINTABLE.search(text) is None
+        for nasty in NASTY:
+            assert plain(nasty).plain[:6] in text
+        lines = text.splitlines()
+        top = next(number for number, line in enumerate(lines) if "how sure" in line)
+        heading, *lines = lines[top : top + 1 + len(NASTY)]
+        at = cell_len(heading[: heading.index("state")])
+        assert all(cut(line, at).startswith("in place") for line in lines)
+        await press(pilot, "tab", *["f", "escape", "down"] * len(NASTY))
+        assert table(pilot).cursor == len(NASTY) - 1
+
+
+def cut(line: str, at: int) -> str:
+    """What stands in a line from a cell on."""
+    while cell_len(line) and at > 0:
+        at -= cell_len(line[0])
+        line = line[1:]
+    return line

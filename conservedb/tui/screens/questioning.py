@@ -87,8 +87,16 @@ class Questioning(Typed[None]):
         slot: str,
         question: Callable[[Stop], Answer],
         then: Callable[[Answer], None],
+        otherwise: Callable[[str], None] | None = None,
     ) -> None:
-        """Ask in a slot; what was asked there before is stopped, and waiting is told."""
+        """Ask in a slot; what was asked there before is stopped, and waiting is told.
+
+        Args:
+            slot: what is asked about.
+            question: blocks until it is answered or stopped.
+            then: takes the answer.
+            otherwise: takes the sentence why there is none; by default it is shown as that.
+        """
         if slot in self._stops:
             self._stops.pop(slot).now()
         if not self._stops:
@@ -102,7 +110,8 @@ class Questioning(Typed[None]):
 
         def refused(sentence: str) -> None:
             self._came(slot)
-            self.refuse(sentence)
+            (otherwise or self.refuse)(sentence)
+            self.show_state()
 
         self.ask(slot, lambda: question(stop), answered, refused)
         if self._ticking is None:

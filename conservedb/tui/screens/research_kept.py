@@ -9,7 +9,7 @@ from conservedb.tui.about import About, Kind
 from conservedb.tui.recording import Field
 from conservedb.tui.screens.entry_sheet import EntrySheet, reason_sheet
 from conservedb.tui.screens.research_answer import Answered
-from conservedb.tui.screens.sheet import Sheet
+from conservedb.tui.screens.sheet import FactSheet, Sheet
 from conservedb.tui.text import QUIET, STRONG, plain
 
 if TYPE_CHECKING:
@@ -65,7 +65,7 @@ class Kept(Answered):
                 self.release("keep")
 
             def refused(sentence: str) -> None:
-                self.tell(sentence)
+                self.say(sentence)
                 self.release("keep")
 
             self.ask("keep", lambda: researcher.keep(research, name, desk.who), kept, refused)
@@ -130,10 +130,17 @@ class Kept(Answered):
                 "withdraw",
                 lambda: desk.withdraw(about, reason, desk.shown(about).version),
                 withdrawn,
-                self.tell,
+                self.say,
             )
 
         self.open_over(reason_sheet(f"Withdraw {kept.name}"), withdraw)
+
+    def say(self, sentence: str) -> None:
+        """Why something was not done; what is too long for one line stays until it is read."""
+        if plain(sentence).cell_length < self.size.width:
+            self.tell(sentence)
+        else:
+            self.app.push_screen(FactSheet("Not done", [[("why not", sentence)]]))
 
     def _desk(self) -> Desk | None:
         """Who records; where nobody does, that is said."""
@@ -171,6 +178,7 @@ class Kept(Answered):
                 "compare",
                 lambda stop: researcher.compare(research, first, second, stop),
                 self._show_compared,
+                self.say,
             )
 
     def _show_compared(self, answer: Compared) -> None:
@@ -198,7 +206,7 @@ class Kept(Answered):
             title = f"{self.rows} by {by.replace('-', ' ')}"
             self.app.push_screen(Sheet(title, [plain(line) for line in lines]))
 
-        self.stoppable("bars", lambda stop: researcher.bars(asked, by, width, stop), show)
+        self.stoppable("bars", lambda stop: researcher.bars(asked, by, width, stop), show, self.say)
 
     def action_write_answer(self) -> None:
         """Ask for the name of a new file."""
@@ -217,4 +225,5 @@ class Kept(Answered):
                 "write",
                 lambda stop: researcher.write(asked, file, stop),
                 lambda sentence: self.tell(sentence, STRONG),
+                self.say,
             )
