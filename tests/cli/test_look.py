@@ -57,9 +57,9 @@ def test_words_need_no_quotes(ask: Command) -> None:
 def test_a_table(ask: Command) -> None:
     lines = ask("look", "material: epoxy", "--decades").lines
     assert lines[3:6] == [
-        "                  1950s      1970s      1980s      2020s",
-        "epoxy             0 + 1                     2",
-        "not recorded                 0 + 1             0 + 0 + 1",
+        "                    1950s      1970s      1980s      2020s",
+        "Epoxy adhesive      0 + 1                     2",
+        "not recorded                   0 + 1             0 + 0 + 1",
     ]
 
 
