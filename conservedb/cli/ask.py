@@ -232,7 +232,7 @@ def _compared(
 
 def _add_rows(lines: Lines, rows: Iterable[ResearchRow]) -> None:
     from conservedb.cli import saying
-    from conservedb.questions.wording import counted
+    from conservedb.questions.wording import counted, state_words
 
     for row in rows:
         number = f"{row.object} {row.place}".strip()
@@ -246,7 +246,7 @@ def _add_rows(lines: Lines, rows: Iterable[ResearchRow]) -> None:
             row.kind,
             row.people,
             saying.dated(row.date),
-            row.state,
+            state_words(row.state),
             "" if row.what else counted(row.layers, "layer or use", "layers and uses"),
             depth=1,
         )

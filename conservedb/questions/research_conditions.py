@@ -36,6 +36,7 @@ from conservedb.questions.states import is_one, mask_at, rests_on_qualified
 from conservedb.records.layers import layer
 from conservedb.records.materials import material
 from conservedb.records.objects import object_
+from conservedb.records.people import person
 from conservedb.records.sources import source, statement, statement_person
 from conservedb.records.treatments import intervention, intervention_aim, intervention_person
 from conservedb.store.keys import fold
@@ -176,7 +177,10 @@ def _aim_is(occurrence: Occurrence, _: Condition, meant: Meant) -> Holds:
 
 
 def _person_did(occurrence: Occurrence, _: Condition, meant: Meant) -> Holds:
-    """Perhaps, too, where nobody is on record, or a source names the person."""
+    """Perhaps, too, where a source names the person, or nobody is on record in their working life.
+
+    A working life is known where it is on record from when to when, without a qualifier.
+    """
     deed = occurrence.table.c.intervention_id
     own = intervention_person.c.intervention_id == deed
     sure = any_row(intervention_person, own, one_of_ids(intervention_person.c.person_id, meant.ids))
@@ -186,7 +190,21 @@ def _person_did(occurrence: Occurrence, _: Condition, meant: Meant) -> Holds:
         statement.c.field == "people",
         one_of_ids(statement_person.c.person_id, meant.ids),
     )
-    return _done(occurrence, Holds(sure, or_(sure, ~any_row(intervention_person, own), said)))
+    date, active = occurrence.date, person.c
+    working = any_row(
+        person,
+        one_of_ids(active.id, meant.ids),
+        or_(
+            active.active_edtf.is_(None),
+            ~active.active_edtf.contains("/"),
+            active.active_flags != 0,
+            and_(
+                active.active_earliest <= date["latest"], active.active_latest >= date["earliest"]
+            ),
+        ),
+    )
+    nobody = and_(~any_row(intervention_person, own), working)
+    return _done(occurrence, Holds(sure, or_(sure, nobody, said)))
 
 
 def span_of(condition: Condition) -> tuple[int, int, bool]:

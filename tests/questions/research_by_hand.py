@@ -276,7 +276,16 @@ class ByHand:
             for told in self.tables.of("statement", intervention_id=deed, field="people")
             for row in self.tables.of("statement_person", statement_id=told["id"])
         )
-        return MAYBE if said or not people else NO
+        lives = [row for row in self.tables.rows["person"] if row["id"] in asked_for]
+        working = any(self.may_have_worked(row, one) for row in lives)
+        return MAYBE if said or (not people and working) else NO
+
+    def may_have_worked(self, life: Row, one: Occurrence) -> bool:
+        """A span without a qualifier says from when to when somebody worked."""
+        if "/" not in (life["active_edtf"] or "") or life["active_flags"]:
+            return True
+        earliest, latest, _ = one.date
+        return bool(life["active_earliest"] <= latest and earliest <= life["active_latest"])
 
     def has_date(self, one: Occurrence, asked: Condition) -> int:
         found = read(asked.value)

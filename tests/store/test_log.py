@@ -360,8 +360,8 @@ def test_triggers_that_were_taken_away_are_made_anew_and_told(path: Path) -> Non
     engine.dispose()
     assert told is not None
     assert told.remarks == (
-        "another program has changed or taken away triggers, views or the search index of this file;"
-        " they were made anew;"
+        "another program has changed or taken away triggers, views or the search index of this"
+        " file; they were made anew;"
         " run: conservedb verify",
     )
     assert found(path) == []
