@@ -214,4 +214,5 @@ def _add_behaviour(put: Callable[..., None], key: str) -> None:
     put("restrictions", key=key, material=key, jurisdiction=key, text=key)
     put("climates", key=key, room=key, use="storage", max_c="28", source=key)
     put("settings", name=key, source=key)
+    put("saved_questions", name=key, rows="layers", person=key)
     put("rules", key=key, title=key, severity="warn", judges="safety", sentence=key, source=key)

@@ -18,7 +18,7 @@ words as found or class, "role", "kind", "people", "date": DATE, of a place or o
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 import click
 
@@ -28,12 +28,12 @@ if TYPE_CHECKING:
     import datetime
     from collections.abc import Iterable
 
-    from sqlalchemy import Connection
-
     from conservedb.cli.json_shapes import Json
     from conservedb.cli.printing import Lines
     from conservedb.knowledge.research import Research
     from conservedb.questions.research_answers import Counts, ResearchRow
+
+    Connection = Any
 
 _ROWS = ("layers", "places", "interventions", "objects")
 
@@ -257,4 +257,6 @@ def _list(settings: Settings) -> None:
     lines = Lines()
     for one in kept:
         lines.add(one.name, one.description or one.question, one.person, saying.dated(one.saved))
-    print_lines(lines or ["no question is kept"])
+    if not kept:
+        lines.add("kept", "none")
+    print_lines(lines)

@@ -34,7 +34,7 @@ _MOST = 60
 """More conditions than a person asks; a database refuses statements of any length."""
 _DEEPEST = 20
 _TOKENS = re.compile(r'"(?:[^"]|"")*"|[()":]|[^\s()":]+')
-_RESERVED = ("and", "or", "not", "where", "certainly", "possibly")
+_RESERVED = ("and", "or", "not", "where", "between", "certainly", "possibly")
 _TODAY = ("today", "now")
 
 
@@ -77,6 +77,8 @@ class _Reader:
     """Reads a text from the left, one token after the other."""
 
     def __init__(self, text: str) -> None:
+        if any("\ud800" <= character <= "\udfff" for character in text):
+            raise AskError("a character of the question is broken and cannot be stored; retype it")
         self._text = text
         self._tokens = [_Token(one.group(), one.start()) for one in _TOKENS.finditer(text)]
         self._next = 0

@@ -169,7 +169,7 @@ def sorting(rows: str, order: str, lines: Subquery) -> list[ColumnElement[Any]]:
     if order == "state":
         return [_by_state(rows, lines)]
     found = _KEYS[order](rows, lines)
-    return [] if found is None else [func.coalesce(found, _NOTHING)]
+    return [] if found is None else [func.lower(func.coalesce(found, _NOTHING))]
 
 
 def _one(selection: Select[Any], lines: Subquery) -> Value:

@@ -16,6 +16,7 @@ from conservedb.questions.basics import Ambiguous
 from conservedb.questions.research_environment import STATEMENTS as _ENVIRONMENT
 from conservedb.questions.research_environment import rooms_of
 from conservedb.questions.research_reversibility import reversible
+from conservedb.questions.research_rules import STATEMENTS as _RULES
 from conservedb.questions.research_rules import known_rule
 from conservedb.questions.research_terms import Meant
 from conservedb.records.layers import IDENTIFIED
@@ -70,6 +71,7 @@ SOURCE_KINDS = Question(select(source.c.kind).where(source.c.kind.is_not(None)).
 STATEMENTS = (
     *meanings.STATEMENTS,
     *_ENVIRONMENT,
+    *_RULES,
     *(BELOW, ABOVE_CLASS, ABOVE_MATERIAL, PEOPLE, EVERYBODY, OBJECT_KINDS, SOURCE_KINDS),
 )
 

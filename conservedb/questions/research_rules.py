@@ -9,18 +9,21 @@ from __future__ import annotations
 import json
 from collections.abc import Iterable, Iterator, Sequence
 
-from sqlalchemy import Connection
+from sqlalchemy import Connection, literal_column, select
 
 from conservedb.knowledge.research import And, Condition, Not, Or, Tree
 from conservedb.knowledge.rule_case import BROKEN, Finding
 from conservedb.knowledge.rules import OF_OBJECTS, found
 from conservedb.questions.answers import NoSuch
-from conservedb.questions.asking import Row, without_collecting
+from conservedb.questions.asking import Question, Row, blank, without_collecting
 from conservedb.questions.checks_cases import CaseMaker
 from conservedb.questions.checks_records import Range
 from conservedb.questions.checks_reference import reference
 from conservedb.questions.research_terms import Broken, Listed, Meant
+from conservedb.records.rules import rule
 
+ACTIVE = Question(select(rule.c.key).where(blank(rule.c.active) != literal_column("'no'")))
+STATEMENTS = (ACTIVE,)
 _AT_ONCE = 50
 """Objects with ids in a row that are read at once."""
 
@@ -32,7 +35,8 @@ def known_rule(connection: Connection, value: str) -> str:
         NoSuch: there is none of that key, or the department has switched it off.
     """
     key = value.strip().lower()
-    keys = [one for one in OF_OBJECTS if one in reference(connection).rules]
+    recorded = {row.key for row in ACTIVE.all(connection)}
+    keys = [one for one in OF_OBJECTS if one in recorded]
     if key not in keys:
         from difflib import get_close_matches
 

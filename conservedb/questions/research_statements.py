@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from functools import lru_cache
 from typing import Any
 
@@ -17,7 +17,7 @@ from sqlalchemy import (
     select,
     union_all,
 )
-from sqlalchemy.sql.selectable import CTE, FromClause, Select, Subquery
+from sqlalchemy.sql.selectable import CTE, FromClause, Select
 
 from conservedb.knowledge.research import And, Condition, Not, Research, Tree
 from conservedb.questions.asking import Question
@@ -196,31 +196,31 @@ def picking(research: Research, meanings: Meanings) -> Question:
     """The rows of the keys in a list in JSON, in order of date."""
     lines = _best(research, _found(research, dict(meanings))).subquery("lines")
     wanted = select(func.json_each(bindparam("picked")).table_valued("value").c.value)
-    page = (
-        select(*lines.c, _numbered(research, lines, "date"))
-        .where(_key(research.rows, lines).in_(wanted))
-        .subquery("page")
-    )
-    return Question(details(research.rows, page).order_by(page.c.at))
+    page = select(*lines.c).where(_key(research.rows, lines).in_(wanted)).subquery("page")
+    return Question(details(research.rows, page).order_by(*_last(page)))
 
 
 @lru_cache(maxsize=64)
 def paging(research: Research, meanings: Meanings, order: str, descending: bool) -> Question:
     """Some rows in an order that leaves no two rows equal."""
     lines = _best(research, _found(research, dict(meanings))).subquery("lines")
+    keys = sorting(research.rows, order, lines)
+    names = [f"by{at}" for at in range(len(keys))]
+
+    def ordered(columns: Iterable[ColumnElement[Any]]) -> list[ColumnElement[Any]]:
+        return [column.desc() if descending else column for column in columns]
+
     page = (
-        select(*lines.c, _numbered(research, lines, order, descending=descending))
-        .order_by(literal_column("at"))
+        select(*lines.c, *(key.label(name) for name, key in zip(names, keys, strict=True)))
+        .order_by(*ordered(literal_column(name) for name in names), *_last(lines))
         .limit(bindparam("length"))
         .offset(bindparam("start"))
         .subquery("page")
     )
-    return Question(details(research.rows, page).order_by(page.c.at))
+    shown = details(research.rows, page)
+    return Question(shown.order_by(*ordered(page.c[name] for name in names), *_last(page)))
 
 
-def _numbered(
-    research: Research, lines: Subquery, order: str, *, descending: bool = False
-) -> ColumnElement[int]:
-    keys = [key.desc() if descending else key for key in sorting(research.rows, order, lines)]
-    last = (lines.c.latest, lines.c.earliest, lines.c.what, lines.c.id, lines.c.place_id)
-    return func.row_number().over(order_by=[*keys, *last]).label("at")
+def _last(lines: FromClause) -> list[ColumnElement[Any]]:
+    """By what rows are sorted that are equal otherwise; it leaves none equal."""
+    return [lines.c[name] for name in ("latest", "earliest", "what", "id", "place_id")]

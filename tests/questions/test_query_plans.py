@@ -24,6 +24,8 @@ from conservedb.questions import (
     objects,
     place,
     removal,
+    research,
+    research_saved,
     start,
     survival,
     tally,
@@ -44,6 +46,7 @@ QUESTIONS = list(
             *(place, objects, history, uses, find, start),
             *(behaviour, removal, material, checks, whatif, authority, treatment),
             *(tally, survival),
+            *(research, research_saved),
         )
         for question in module.STATEMENTS
     )
@@ -53,6 +56,7 @@ READ_WHOLE |= {"trade_name", "source", "below", "above", "touched", "CONSTANT", 
 READ_WHOLE |= {"material_part", "material_value", "hansen", "solubility", "solubility_part"}
 READ_WHOLE |= {"trait", "hazard", "hazard_statement", "exposure_limit", "restriction", "setting"}
 READ_WHOLE |= {"rule", "period", "climate", "standing_approval", "needed_authorisation"}
+READ_WHOLE |= {"whereabouts", "person_alias", "saved_question"}
 """What may be read from end to end: lists of words, what is counted, what is made on the way."""
 FEW = 1000
 """With statistics, a table known to have fewer rows than this may be read from end to end."""

@@ -66,7 +66,8 @@ def collection(
     with reading(engine) as connection:
         known = Tables(path, Materials(connection))
         day = today(connection).toordinal()
-        by_hand, found = ByHand(known, day), {}
+        by_hand = ByHand(known, day)
+        found: dict[str, list[Finding]] = {}
         by_hand.broken = {key: _broken(connection, known, found, key) for key in OF_OBJECTS}
         yield Collection(connection, by_hand, day)
     engine.dispose()
@@ -107,7 +108,8 @@ def _broken(
 
 def _sides(tables: Tables, place: int | None) -> set[int]:
     row = tables.get("place", place)
-    return {row.get("component_id"), row.get("other_component_id")} - {None}
+    sides = (row.get("component_id"), row.get("other_component_id"))
+    return {side for side in sides if side is not None}
 
 
 # -- questions at random ------------------------------------------------------------------

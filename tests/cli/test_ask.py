@@ -1,0 +1,145 @@
+"""conservedb ask: the answers of the questions, on paper and as JSON; kept and compared."""
+
+from __future__ import annotations
+
+import shutil
+from pathlib import Path
+
+import pytest
+
+from conservedb.knowledge.research_words import read
+from conservedb.questions.research import counts, rows
+from conservedb.store.connect import reading
+from conservedb.store.opening import open_database
+from tests.cli.conftest import Command, department
+from tests.cli.test_hostile_text import TEXTS
+from tests.conftest import TODAY
+
+__all__ = ["department"]
+
+
+@pytest.fixture
+def writing(conservedb: Command, department: Path, tmp_path: Path) -> Command:
+    """Runs a command on a copy of the department."""
+    copy = tmp_path / "copy.db"
+    shutil.copy(department, copy)
+    return lambda *arguments: conservedb(*arguments, "--db", str(copy))
+
+
+def test_the_answer_is_that_of_the_question(ask: Command, department: Path) -> None:
+    text = "objects where material: epoxy or role: coating"
+    shown = ask("ask", text, "--order", "title", "--descending", "--json").json
+    engine, _ = open_database(department)
+    with reading(engine) as connection:
+        found = list(rows(connection, read(text), TODAY, "title", True))
+        told = counts(connection, read(text), TODAY)
+    engine.dispose()
+    assert [row["object"] for row in shown["found"]] == [row.object for row in found]
+    assert shown["counts"] == {
+        "certain": told.certain,
+        "possible": told.possible,
+        "unidentified": told.unidentified,
+    }
+    assert shown["rows"] == "objects"
+    assert shown["question"] == text
+    assert set(shown["found"][0]) == {
+        *("sureness", "object", "title", "place", "what", "ref", "intervention", "material"),
+        *("role", "kind", "people", "date", "state", "layers"),
+    }
+
+
+def test_lines_say_question_counts_and_rows(ask: Command) -> None:
+    ended = ask("ask", "material: epoxy", "--limit", "2")
+    assert ended.status == 0
+    assert ended.lines[0].startswith("question: Layers and uses of agents of which")
+    assert ended.lines[1] == "answer: layers: 3 certainly, 1 possibly, 1 unidentified"
+    assert sum(line.startswith("  Q.") for line in ended.lines) == 2
+    assert "--limit 0 shows all" in ended.lines[-1]
+    assert len(ask("ask", "material: epoxy", "--limit", "0", "--json").json["found"]) == 5
+
+
+def test_rows_and_describe(ask: Command) -> None:
+    assert ask("ask", "material: epoxy", "--rows", "objects", "--json").json["rows"] == "objects"
+    shown = ask("ask", "role: fill", "--describe", "--json").json
+    assert shown == {
+        "question": "layers where role: fill",
+        "description": "Layers and uses of agents of which this holds: its role is “fill”.",
+    }
+
+
+def test_a_question_is_kept_asked_again_withdrawn_and_brought_back(writing: Command) -> None:
+    kept = writing("ask", "places where material: epoxy", "--save", "Epoxy", "--json").json
+    assert kept["saved"] == "Epoxy" and kept["change_set"] > 1
+    again = writing("ask", "--saved", "epoxy", "--json").json
+    assert again["found"] == kept["found"]
+    (listed,) = writing("ask", "--list", "--json").json["saved"]
+    assert listed["question"] == "places where material: epoxy"
+    assert listed["person"] == "A. Tester"
+    taken = writing("ask", "layers", "--save", "EPOXY")
+    assert taken.status == 1 and "kept already" in taken.err
+    assert writing("withdraw", "saved question", "Epoxy", "--reason", "a trial").status == 0
+    assert writing("ask", "--list").lines == ["kept: none"]
+    assert writing("ask", "--saved", "Epoxy").status == 1
+    assert writing("undo").status == 0
+    assert writing("ask", "--saved", "Epoxy", "--json").json["found"] == kept["found"]
+    amended = writing(
+        "amend", "saved question", "Epoxy", "conditions=material: (", "--reason", "why"
+    )
+    assert amended.status != 0
+    assert writing("verify").status == 0
+
+
+def test_an_import_refuses_conditions_that_cannot_be_read(writing: Command, tmp_path: Path) -> None:
+    (tmp_path / "tables").mkdir()
+    file = tmp_path / "tables" / "saved_questions.csv"
+    file.write_text("name,rows,conditions\nBad,layers,rol: fill\n", encoding="utf-8")
+    refused = writing("import", str(tmp_path / "tables"))
+    assert refused.status == 1
+    assert "did you mean role" in refused.out + refused.err
+
+
+def test_two_days(ask: Command) -> None:
+    shown = ask("ask", "material: epoxy", "--compare", "1960", "today", "--json").json
+    assert [row["ref"] for row in shown["only_first"]] == ["L5"]
+    assert [row["ref"] for row in shown["only_second"]] == ["L6", "L3"]
+    assert [day["to"] for day in shown["days"]] == ["1960-12-31", "2026-11-02"]
+    lines = ask("ask", "material: epoxy", "--compare", "1960", "today").lines
+    assert any(line == "only then: 2" for line in lines)
+
+
+@pytest.mark.parametrize(
+    ("arguments", "status", "said"),
+    [
+        ((), 2, "write a question"),
+        (("material: epoxy", "--saved", "x"), 2, "write a question"),
+        (("--save", "x"), 2, "write"),
+        (("rol: fill",), 2, "did you mean role?"),
+        (("date: 30 Feb 1950",), 2, "no such day"),
+        (("material: nothing-known",), 1, "on record"),
+        (("material: glue",), 1, "can mean"),
+        (("layers", "--order", "colour"), 1, "column"),
+        (("layers", "--limit", "-1"), 2, "--limit"),
+        (("layers", "--compare", "1950", "some day"), 2, "date"),
+        (("--saved", "none"), 1, "no saved question"),
+    ],
+)
+def test_what_cannot_be_answered(
+    ask: Command, arguments: tuple[str, ...], status: int, said: str
+) -> None:
+    ended = ask("ask", *arguments)
+    assert ended.status == status
+    assert said in ended.err
+    assert "error" in ask("ask", *arguments, "--json").json
+
+
+def test_a_hostile_name_and_question_are_kept_as_data(writing: Command) -> None:
+    for number, text in enumerate(TEXTS):
+        quoted = '"' + text.replace('"', '""') + '"'
+        kept = writing("ask", f"technique: {quoted}", "--save", f"{number} {text}", "--json")
+        assert kept.status == 0
+        assert "\x1b" not in kept.out
+    shown = writing("ask", "--list")
+    assert "\x1b" not in shown.out
+    assert len(writing("ask", "--list", "--json").json["saved"]) == len(TEXTS)
+    for number, text in enumerate(TEXTS):
+        assert writing("ask", "--saved", f"{number} {text}", "--json").status == 0

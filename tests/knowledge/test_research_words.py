@@ -1,0 +1,195 @@
+"""The words of a researcher's question: read, written back, told, and refused with a reason."""
+
+from __future__ import annotations
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from conservedb.knowledge.research import (
+    FIELDS,
+    ROWS,
+    STATES,
+    And,
+    Condition,
+    Not,
+    Or,
+    Research,
+    Tree,
+)
+from conservedb.knowledge.research_words import (
+    AskError,
+    describe,
+    read,
+    read_conditions,
+    say,
+    say_conditions,
+)
+from conservedb.records.research import RESEARCH_ROWS
+from tests.nasty import NASTY
+
+READ = {
+    "": None,
+    "layers": Research("layers"),
+    "objects": Research("objects"),
+    "material: shellac": Research("layers", Condition("material", "shellac")),
+    'Places WHERE Material: "a (b) and ""c"""': Research(
+        "places", Condition("material", 'a (b) and "c"')
+    ),
+    'objects where material: "cellulose nitrate" and state: there on 1950'
+    ' and not (person: "W. Orde" or kind: join)': Research(
+        "objects",
+        And(
+            (
+                Condition("material", "cellulose nitrate"),
+                Condition("state", "there", "1950"),
+                Not(Or((Condition("person", "W. Orde"), Condition("kind", "join")))),
+            )
+        ),
+    ),
+    "role: fill or role: wax and kind: join": Research(
+        "layers",
+        Or(
+            (
+                Condition("role", "fill"),
+                And((Condition("role", "wax"), Condition("kind", "join"))),
+            )
+        ),
+    ),
+    "date: between 1919 and 1939 and kind: take apart": Research(
+        "layers", And((Condition("date", "between 1919 and 1939"), Condition("kind", "take apart")))
+    ),
+    "date: certainly 1930s": Research("layers", Condition("date", "1930s", certainly=True)),
+    "date: possibly not before 1950": Research("layers", Condition("date", "not before 1950")),
+    "state: not yet on 14 June 1950": Research(
+        "layers", Condition("state", "not yet", "14 June 1950")
+    ),
+    "state: in place in 1950": Research("layers", Condition("state", "in place", "1950")),
+    "state: there now": Research("layers", Condition("state", "there")),
+    "state: ever": Research("layers", Condition("state", "there", "ever")),
+    'state: gone on "between 1919 and 1939"': Research(
+        "layers", Condition("state", "gone", "between 1919 and 1939")
+    ),
+    'technique: "certainly"': Research("layers", Condition("technique", "certainly")),
+    "object: SQ.1902.7": Research("layers", Condition("object", "SQ.1902.7")),
+    "part material: oak and object kind: chest": Research(
+        "layers", And((Condition("part material", "oak"), Condition("object kind", "chest")))
+    ),
+    "not not as: Agent": Research("layers", Not(Not(Condition("as", "agent")))),
+}
+
+
+@pytest.mark.parametrize("text", [text for text in READ if text])
+def test_questions_are_read(text: str) -> None:
+    assert read(text) == READ[text]
+
+
+REFUSED = {
+    "": "nothing is asked",
+    "materiel: shellac": "no field 'materiel'; did you mean material? (at character 1",
+    "role: fill and kind": "a field, a colon and a value",
+    "role: fill kind: join": "double quotes",
+    "role: fill not kind: join": 'and or or before "not"',
+    "role:": 'a value is missing after "role:" (at the end)',
+    'role: " "': 'a value is missing after "role:"',
+    "(role: fill": "close it",
+    "role: fill)": "join conditions",
+    'role: "fill': "a double quote is open",
+    'role: a "b"': "in double quotes as a whole",
+    "objects where": 'missing after "where"',
+    "role: fill or": "a field, a colon and a value",
+    "date: 30 Feb 1950": "no such day",
+    "date: some time": "no date to ask for",
+    "date: 1985/": "no date to ask for",
+    "state: broken": "the state is none of there, in place",
+    "state: gone ever": '"there ever"',
+    "state: there 1950": 'stands a day: "there on 1950"',
+    "state: there on before 1950": "two known ends",
+    "as: glue": "neither layer nor agent",
+    "(" * 500: "deep",
+    " and ".join(["role: fill"] * 100): "more than 60 conditions",
+    "role: \udcff": "cannot be stored",
+}
+
+
+@pytest.mark.parametrize("text", REFUSED, ids=lambda text: ascii(text)[:40])
+def test_what_cannot_be_read_is_told_in_one_sentence(text: str) -> None:
+    with pytest.raises(AskError) as refused:
+        read(text)
+    assert REFUSED[text] in str(refused.value)
+    assert "\n" not in str(refused.value)
+
+
+_values = st.one_of(
+    st.sampled_from(NASTY),
+    st.text(st.characters(codec="utf-8"), min_size=1, max_size=20),
+    st.sampled_from(("and", "or not", "not yet", "certainly x", " a  b ", 'x"y', "between", "a:b")),
+).filter(lambda value: bool(value.strip()))
+_days = st.sampled_from(("", "1950", "14 June 1950", "between 1919 and 1939", "193X"))
+_plain = sorted(set(FIELDS) - {"state", "date", "as"})
+_conditions = st.one_of(
+    st.builds(Condition, st.sampled_from(_plain), _values, st.just(""), st.booleans()),
+    st.builds(Condition, st.just("state"), st.sampled_from(STATES), _days, st.booleans()),
+    st.builds(
+        Condition,
+        st.just("date"),
+        st.sampled_from(("1950", "before 1950", "between 1919 and 1939", "not after 1899")),
+    ),
+    st.builds(Condition, st.just("as"), st.sampled_from(("layer", "agent"))),
+    st.just(Condition("state", "there", "ever")),
+)
+
+
+def _larger(trees: st.SearchStrategy[Tree]) -> st.SearchStrategy[Tree]:
+    several = st.lists(trees, min_size=2, max_size=4).map(tuple)
+    return st.one_of(st.builds(Not, trees), st.builds(And, several), st.builds(Or, several))
+
+
+_trees = st.recursive(_conditions, _larger, max_leaves=12)
+
+
+@settings(max_examples=400, deadline=None)
+@given(st.builds(Research, st.sampled_from(ROWS), st.one_of(_trees, st.just(And()))))
+def test_what_is_said_is_read_as_the_same(research: Research) -> None:
+    assert read(say(research)) == research
+    assert read_conditions(say_conditions(research)) == research.where
+    assert describe(research).endswith(".")
+
+
+@settings(max_examples=400, deadline=None)
+@given(st.text(max_size=60))
+def test_any_text_is_read_or_refused(text: str) -> None:
+    try:
+        research = read(text)
+    except AskError:
+        return
+    assert read(say(research)) == research
+
+
+def test_a_question_is_told_as_a_sentence() -> None:
+    text = (
+        'objects where material: "cellulose nitrate" and state: there on 1950'
+        ' and not (person: "W. Orde" or kind: join)'
+    )
+    assert describe(read(text)) == (
+        "Objects with a layer or an agent of which this holds: it is, or belongs to,"
+        " “cellulose nitrate”, and at the close of “1950” it is there, wholly or in part, and not"
+        " that (“W. Orde” took part in the intervention, or the intervention is of the kind"
+        " “join”)."
+    )
+    assert describe(read("places")) == "Places: all on record."
+    assert describe(read("date: certainly 1930s")) == (
+        "Layers and uses of agents of which this holds: certainly, it was done “1930s”."
+    )
+
+
+def test_every_field_can_be_told() -> None:
+    for field in FIELDS:
+        value = {"state": "gone", "as": "layer"}.get(field, "xyz")
+        told = describe(Research("layers", Condition(field, value)))
+        assert "{" not in told
+        assert value in told or field == "as"
+
+
+def test_the_records_know_the_same_rows() -> None:
+    assert RESEARCH_ROWS == ROWS

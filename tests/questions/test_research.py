@@ -1,0 +1,199 @@
+"""What a researcher's question answers with: pages in order, words that mean nothing, two days."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+from sqlalchemy import Engine
+
+from conservedb.exchange.importing import import_folder
+from conservedb.knowledge.research import FIELDS, ROWS, And, Condition, Research
+from conservedb.knowledge.research_words import read, say
+from conservedb.questions.answers import NoSuch
+from conservedb.questions.asof import as_of
+from conservedb.questions.basics import Ambiguous
+from conservedb.questions.research import counts, page, rows
+from conservedb.questions.research_answers import COLUMNS, SURENESS, Counts
+from conservedb.questions.research_compared import compare
+from conservedb.store.connect import reading
+from conservedb.store.create import create
+from conservedb.store.opening import open_database
+from tests.conftest import TODAY
+from tests.nasty import NASTY
+from tests.nasty_tables import write_nasty
+from tests.questions.conftest import department, sample
+
+__all__ = ["department", "sample"]
+
+
+def refs(engine: Engine, text: str, sureness: str = "") -> list[str]:
+    with reading(engine) as connection:
+        found = rows(connection, read(text), TODAY)
+        return sorted(row.ref for row in found if sureness in ("", row.sureness))
+
+
+# What is expected stands in the tables of `tests/questions/conftest.py`.
+
+
+def test_certain_possible_and_unidentified_are_told_apart(sample: Engine) -> None:
+    assert refs(sample, "material: epoxy", "certain") == ["L3", "L5", "g2"]
+    assert refs(sample, "material: epoxy", "possible") == ["L6"]  # a statement says so
+    assert refs(sample, "material: epoxy", "unidentified") == ["L7"]
+    assert refs(sample, "material: epoxy and as: agent") == ["g2"]
+    assert refs(sample, "material: epoxy and role: adhesive") == ["L3"]
+    assert refs(sample, "material: shellac", "possible") == ["L3", "L8"]
+
+
+def test_what_both_ways_agree_on_is_not_unidentified(sample: Engine) -> None:
+    assert refs(sample, "material: epoxy or role: facing", "certain") == ["L3", "L5", "L7", "g2"]
+    assert refs(sample, "not material: epoxy and role: facing", "unidentified") == ["L7"]
+
+
+def test_nobody_on_record_is_not_nobody(sample: Engine) -> None:
+    assert refs(sample, 'person: "Walter Orde"', "certain") == ["L2", "g1", "g2"]
+    possible = refs(sample, 'person: "W.O." and object: Q.1', "possible")
+    assert "L5" in possible  # no intervention on record
+    assert "L1" in possible  # an intervention, of which nobody is on record
+    assert "L3" not in possible  # somebody else is on record
+
+
+def test_a_vague_date_is_never_sharpened(sample: Engine) -> None:
+    assert refs(sample, "date: 1950 and role: coating", "certain") == []
+    assert refs(sample, "date: 1950 and role: coating", "possible") == ["L5", "L8"]
+    assert refs(sample, "date: certainly 1950") == ["L4"]
+    assert refs(sample, "date: before 1960 and role: coating", "certain") == ["L8"]
+
+
+def test_a_layer_of_several_places_is_one_row_and_possible_at_each(sample: Engine) -> None:
+    with reading(sample) as connection:
+        (row,) = rows(connection, read("role: certainly consolidant"), TODAY)
+        assert (row.ref, row.place, row.sureness) == ("L6", "S1 or M1", "certain")
+        found = list(rows(connection, read("places where role: certainly consolidant"), TODAY))
+        assert {(one.place, one.sureness) for one in found} == {
+            ("S1", "possible"),
+            ("M1", "possible"),
+        }
+        (row,) = rows(
+            connection, read("role: certainly consolidant and part material: limestone"), TODAY
+        )
+        assert row.sureness == "possible"
+
+
+def test_rows_of_other_kinds_take_the_best_of_theirs(sample: Engine) -> None:
+    with reading(sample) as connection:
+        (one,) = rows(connection, read("objects where material: epoxy"), TODAY)
+        assert (one.object, one.sureness, one.layers) == ("Q.1", "certain", 5)
+        assert (one.what, one.ref, one.place) == ("", "", "")
+        (deed,) = rows(connection, read("interventions where material: portland"), TODAY)
+        assert (deed.ref, deed.kind, deed.people) == ("i1934", "fill", "Walter Orde")
+
+
+@pytest.mark.parametrize("kind", ROWS)
+@pytest.mark.parametrize("column", COLUMNS)
+def test_pages_are_the_whole_in_an_order(sample: Engine, kind: str, column: str) -> None:
+    research = Research(kind)
+    with reading(sample) as connection:
+        for descending in (False, True):
+            whole = list(rows(connection, research, TODAY, column, descending))
+            assert len(whole) == counts(connection, research, TODAY).total > 0
+            paged = [
+                row
+                for start in range(0, len(whole), 2)
+                for row in page(connection, research, TODAY, column, descending, start, 2).rows
+            ]
+            assert paged == whole
+            if column in ("material", "role", "kind", "people", "ref"):
+                values = [getattr(row, column) for row in whole]
+                folded = [value.lower() for value in values]
+                assert folded == sorted(folded, reverse=descending)
+
+
+def test_sureness_sorts_the_certain_first(sample: Engine) -> None:
+    with reading(sample) as connection:
+        found = rows(connection, read("material: epoxy"), TODAY, "sureness")
+        order = [SURENESS.index(row.sureness) for row in found]
+    assert order == sorted(order)
+    assert set(order) == {0, 1, 2}
+
+
+@pytest.mark.parametrize(
+    ("text", "nearest"),
+    [
+        ("material: epoxi", ("epoxy",)),
+        ("part material: limestoe", ("limestone",)),
+        ("person: Walter Ord", ("Walter Orde",)),
+        ("kind: joining", ("join",)),
+        ("aim: remedy", ()),
+        ("environment: out of doors", ("outdoors",)),
+        ("rule: iron in stone", ("iron-in-stone",)),
+        ("reversibility: redissolves", ("re-dissolves",)),
+    ],
+)
+def test_a_word_that_is_not_on_record_is_told(
+    sample: Engine, text: str, nearest: tuple[str, ...]
+) -> None:
+    with reading(sample) as connection, pytest.raises(NoSuch) as problem:
+        counts(connection, read(text), TODAY)
+    assert set(nearest) <= set(problem.value.nearest)
+
+
+def test_a_word_of_several_meanings_is_not_resolved(sample: Engine) -> None:
+    with reading(sample) as connection:
+        with pytest.raises(Ambiguous):
+            counts(connection, read("material: glue"), TODAY)
+        with pytest.raises(NoSuch, match="column"):
+            page(connection, Research(), TODAY, "colour")
+
+
+def test_two_days_are_compared_by_what_is_there(sample: Engine) -> None:
+    with reading(sample) as connection:
+        days = (as_of("1960", TODAY), as_of(None, TODAY))
+        found = compare(connection, read("material: epoxy"), *days)
+        assert say(found.research) == "layers where material: epoxy and state: there"
+        assert [row.ref for row in found.only_first] == ["L5"]  # weathered in the 1990s
+        assert [(row.ref, row.state) for row in found.only_second] == [
+            ("L6", "present"),
+            ("L3", "present"),
+        ]
+        assert found.counts == (Counts(0, 1, 0), Counts(1, 1, 1))
+        alike = compare(connection, read("state: gone"), days[1], days[1])
+        assert alike.only_first == alike.only_second == ()
+
+
+# -- text of users ------------------------------------------------------------------------
+
+
+@pytest.fixture(scope="module")
+def hostile(tmp_path_factory: pytest.TempPathFactory) -> Engine:
+    folder: Path = tmp_path_factory.mktemp("hostile")
+    write_nasty(folder / "tables")
+    create(folder / "hostile.db")
+    engine, _ = open_database(folder / "hostile.db")
+    report = import_folder(engine, folder / "tables", today=TODAY, who="A. Tester")
+    assert report.written, [fault.sentence() for fault in report.faults][:3]
+    return engine
+
+
+@pytest.mark.parametrize(
+    "field", [field for field in FIELDS if field not in ("state", "date", "as")]
+)
+def test_text_of_users_is_data_in_every_condition(hostile: Engine, field: str) -> None:
+    answered = 0
+    with reading(hostile) as connection:
+        for text in NASTY:
+            research = Research("layers", Condition(field, text))
+            try:
+                answered += counts(connection, research, TODAY).certain
+            except NoSuch as problem:
+                assert problem.value == text
+    if field in ("role", "technique", "observed", "object", "object kind", "source"):
+        assert answered >= 20
+
+
+def test_sorting_by_hostile_text_is_total(hostile: Engine) -> None:
+    with reading(hostile) as connection:
+        research = Research("layers", And())
+        for column in COLUMNS:
+            whole = list(rows(connection, research, TODAY, column))
+            assert len(set(whole)) == len(whole) == counts(connection, research, TODAY).total
