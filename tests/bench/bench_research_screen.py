@@ -25,7 +25,7 @@ from tests.bench.conftest import Collection
 from tests.tui.conftest import screen_text
 
 BUDGET = 1.5
-ROUNDS = 5
+ROUNDS = 15
 TODAY = datetime.date(2026, 11, 2)
 LONGEST = 600
 
@@ -35,7 +35,7 @@ async def until(holds: Callable[[], bool]) -> None:
     end = time.monotonic() + LONGEST
     while not holds():
         assert time.monotonic() < end
-        await asyncio.sleep(0.001)
+        await asyncio.sleep(0.002)
 
 
 async def seconds_to_rows(pilot: Pilot[None], screen: ResearchScreen, first: str) -> float:

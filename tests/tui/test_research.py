@@ -174,6 +174,14 @@ async def test_another_day_is_asked_for(demo: Path) -> None:
         assert above(pilot) == today
 
 
+async def test_keys_typed_at_once_land_where_they_belong(demo: Path) -> None:
+    async with at_research(demo, SHELLAC) as pilot:
+        await typed(pilot, "<tab>", "<end>", "<up>", "<tab>", "<end>")
+        assert table(pilot).cursor == table(pilot).total - 2 > 0
+        await typed(pilot, "<home>", "<end>", "n")
+        assert asked(pilot) == "layers where not material: shellac"
+
+
 async def test_a_row_opens_its_place_and_its_material(demo: Path) -> None:
     async with at_research(demo, SHELLAC) as pilot:
         await typed(pilot, "<tab>", "<down>", "<down>")

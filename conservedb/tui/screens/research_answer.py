@@ -93,7 +93,7 @@ class Answered(Questioned):
     @property
     def at_answer(self) -> bool:
         """Whether the answer is in use, and not the question."""
-        return self.query_one(AnswersTable).has_focus
+        return self.focused is self.query_one(AnswersTable)
 
     def action_choose(self) -> None:
         """Open the row under the cursor, or change the condition."""
