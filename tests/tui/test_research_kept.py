@@ -186,3 +186,15 @@ async def test_screens(demo: Path, size: tuple[int, int], same_screen: Check) ->
         await press(pilot, "escape")
         await typed(pilot, "e")
         same_screen(pilot, "research_text")
+
+
+async def test_sheets(demo: Path, same_screen: Check) -> None:
+    async with at_research(demo, SHELLAC) as pilot:
+        await typed(pilot, "<ctrl+s>", "shellac, wherever it is", "<enter>", "l")
+        same_screen(pilot, "research_kept")
+        await press(pilot, "escape")
+        await typed(pilot, "v", "1880", "<enter>", "1900", "<enter>")
+        same_screen(pilot, "research_compared")
+        await press(pilot, "escape")
+        await typed(pilot, "g", "d")
+        same_screen(pilot, "research_bars")
