@@ -23,10 +23,13 @@ class ResearchRow(NamedTuple):
     """One row; what does not belong to the kind of row asked for is "".
 
     Attributes:
+        place: a mark; "J1 or J2" where a layer may lie at either, "J1, J2" where an agent was
+            used at both.
         what: "layer" or "agent"; "" for other rows than layers.
         ref: of the layer or agent, or of the intervention; "" for rows of places and objects.
         date: when it was done, in the words found; of a place or object the first of its answers.
         earliest, latest: the days that this may mean.
+        state: of a layer, on the day that is today for the question.
         layers: how many layers and uses of agents answer at this row; 1 for rows of layers.
     """
 

@@ -12,6 +12,7 @@ from conservedb.questions.research import counts, rows
 from conservedb.store.connect import reading
 from conservedb.store.opening import open_database
 from tests.cli.conftest import Command, department
+from tests.cli.test_endings import loaded
 from tests.cli.test_hostile_text import TEXTS
 from tests.conftest import TODAY
 
@@ -143,3 +144,9 @@ def test_a_hostile_name_and_question_are_kept_as_data(writing: Command) -> None:
     assert len(writing("ask", "--list", "--json").json["saved"]) == len(TEXTS)
     for number, text in enumerate(TEXTS):
         assert writing("ask", "--saved", f"{number} {text}", "--json").status == 0
+
+
+def test_asking_loads_no_interface_and_no_migrations(department: Path) -> None:
+    modules = loaded("ask", "material: epoxy and kind: join", "--db", str(department))
+    assert "sqlalchemy" in modules
+    assert not modules & {"textual", "alembic", "sqlalchemy.orm", "rich", "openpyxl"}

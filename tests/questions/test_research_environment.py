@@ -79,8 +79,8 @@ def answer(engine: Engine, use: str) -> tuple[set[str], set[str]]:
 
 
 NEVER_KNOWN = {"about", "before", "undated", "l1958", "m1900", "m1940", "m2000"}
-"""Approximate or no dates, before any stay, a year that no one stay covers, a stay approximately begun, two stays at once, a
-room whose use is not on record ("Store 10" is not in "Store 1")."""
+"""Approximate or no dates, before any stay, a year that no one stay covers, a stay approximately
+begun, two stays at once, a room of no use on record ("Store 10" is not in "Store 1")."""
 
 
 def test_outdoors(kept: Engine) -> None:
