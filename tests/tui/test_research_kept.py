@@ -49,6 +49,11 @@ async def test_a_question_is_kept_asked_again_and_withdrawn(demo: Path) -> None:
         assert "withdrawn" in screen_text(pilot.app)
         await typed(pilot, "l")
         assert "no question is kept yet" in screen_text(pilot.app)
+        await typed(pilot, "<ctrl+z>", "l")
+        assert isinstance(pilot.app.screen, KeptSheet)
+        await press(pilot, "escape", "ctrl+y")
+        await typed(pilot, "l")
+        assert "no question is kept yet" in screen_text(pilot.app)
 
 
 def compared(path: Path, words: str, *days: str) -> Compared:
