@@ -100,7 +100,7 @@ RECORDING = (
         "undo",
         "Undo my last change",
         "Take back what you recorded last, and say what it was.",
-        ("object",),
+        ("object", "research"),
     ),
     Action(
         "redo",
@@ -109,7 +109,7 @@ RECORDING = (
         "redo",
         "Redo what I undid",
         "Record again what you took back last.",
-        ("object",),
+        ("object", "research"),
     ),
     Action(
         "new_object",

@@ -45,6 +45,18 @@ async def test_a_million_rows_are_walked_by_pages() -> None:
         assert sum(length for _, _, length in researcher.pages) <= 3 * BLOCK * PAGE
 
 
+async def test_sorting_asks_once_and_counts_no_more() -> None:
+    researcher = Million()
+    async with asking(researcher, FILLS) as pilot:
+        await until_shown(pilot, "1,000,000 certainly")
+        await press(pilot, "tab", "end")
+        before = len(researcher.pages)
+        await press(pilot, "s", "m")
+        assert [one.order for one, _, _ in researcher.pages[before:]] == ["material"]
+        assert researcher.counted == 1
+        assert table(pilot).total == Million.TOTAL and "CB.0 " in screen_text(pilot.app)
+
+
 async def test_no_more_pages_are_kept_than_are_needed(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr("conservedb.tui.widgets.answers_table.MOST_KEPT", 2 * BLOCK)
     async with asking(Million(), FILLS) as pilot:
@@ -204,7 +216,9 @@ async def test_nasty_text_in_rows_is_data() -> None:
         heading, *lines = lines[top : top + 1 + len(NASTY)]
         at = cell_len(heading[: heading.index("state")])
         assert all(cut(line, at).startswith("in place") for line in lines)
-        await press(pilot, "tab", *["f", "escape", "down"] * len(NASTY))
+        await press(pilot, "tab", "f")
+        assert "how sure certain" in screen_text(pilot.app)
+        await press(pilot, "escape", "end", "f", "escape")
         assert table(pilot).cursor == len(NASTY) - 1
 
 

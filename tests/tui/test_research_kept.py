@@ -49,6 +49,11 @@ async def test_a_question_is_kept_asked_again_and_withdrawn(demo: Path) -> None:
         assert "withdrawn" in screen_text(pilot.app)
         await typed(pilot, "l")
         assert "no question is kept yet" in screen_text(pilot.app)
+        await typed(pilot, "<ctrl+z>", "l")
+        assert isinstance(pilot.app.screen, KeptSheet)
+        await press(pilot, "escape", "ctrl+y")
+        await typed(pilot, "l")
+        assert "no question is kept yet" in screen_text(pilot.app)
 
 
 def compared(path: Path, words: str, *days: str) -> Compared:
@@ -186,3 +191,15 @@ async def test_screens(demo: Path, size: tuple[int, int], same_screen: Check) ->
         await press(pilot, "escape")
         await typed(pilot, "e")
         same_screen(pilot, "research_text")
+
+
+async def test_sheets(demo: Path, same_screen: Check) -> None:
+    async with at_research(demo, SHELLAC) as pilot:
+        await typed(pilot, "<ctrl+s>", "shellac, wherever it is", "<enter>", "l")
+        same_screen(pilot, "research_kept")
+        await press(pilot, "escape")
+        await typed(pilot, "v", "1880", "<enter>", "1900", "<enter>")
+        same_screen(pilot, "research_compared")
+        await press(pilot, "escape")
+        await typed(pilot, "g", "d")
+        same_screen(pilot, "research_bars")

@@ -70,6 +70,9 @@ class Questioning(Typed[None]):
         self._ask_rows(0, PAGE)
         if counts is not None:
             table.show_total(counts.total)
+        else:
+            self.said = "asking ..."
+            self.say_answer(self.said)
 
     def stop_all(self) -> bool:
         """Give up whatever is waited for; whether anything was."""
@@ -136,7 +139,8 @@ class Questioning(Typed[None]):
     @on(AnswersTable.Wanted)
     def _rows_wanted(self, event: AnswersTable.Wanted) -> None:
         event.stop()
-        self._ask_rows(event.start, event.length)
+        if event.asked == self.asked:
+            self._ask_rows(event.start, event.length)
 
     def _ask_rows(self, start: int, length: int) -> None:
         researcher, asked = self.researcher, self.asked

@@ -135,6 +135,30 @@ class Kept(Answered):
 
         self.open_over(reason_sheet(f"Withdraw {kept.name}"), withdraw)
 
+    def action_undo(self) -> None:
+        """Take back my last change, such as a question withdrawn."""
+        self._take_back(undone=False)
+
+    def action_redo(self) -> None:
+        """Put in force again what I took back."""
+        self._take_back(undone=True)
+
+    def _take_back(self, *, undone: bool) -> None:
+        desk = self._desk()
+        if desk is None:
+            return
+        self.hold("back")
+
+        def done(sentence: str) -> None:
+            self.tell(sentence, STRONG)
+            self.release("back")
+
+        def refused(sentence: str) -> None:
+            self.say(sentence)
+            self.release("back")
+
+        self.ask("back", lambda: desk.take_back(undone=undone), done, refused)
+
     def say(self, sentence: str) -> None:
         """Why something was not done; what is too long for one line stays until it is read."""
         if plain(sentence).cell_length < self.size.width:

@@ -54,11 +54,11 @@ class AnswersTable(ScrollView, can_focus=True):
     cursor: reactive[int] = reactive(0, repaint=False)
 
     class Wanted(Message):
-        """Rows in view that are not there yet."""
+        """Rows of an answer in view that are not there yet."""
 
-        def __init__(self, start: int, length: int) -> None:
+        def __init__(self, asked: Asked, start: int, length: int) -> None:
             super().__init__()
-            self.start, self.length = start, length
+            self.asked, self.start, self.length = asked, start, length
 
     class Chosen(Message):
         """Enter was pressed on a row, or the row under the cursor clicked again."""
@@ -79,7 +79,7 @@ class AnswersTable(ScrollView, can_focus=True):
         self._asked: Asked | None = None
         self._pages: dict[int, tuple[ResearchRow, ...]] = {}
         self._total = 0
-        self._wants: tuple[int, int] | None = None
+        self._wants = range(0)
         self._fitted: tuple[Asked, int, tuple[tuple[Column, int], ...]] | None = None
 
     @property
@@ -93,10 +93,10 @@ class AnswersTable(ScrollView, can_focus=True):
         return self._row(self.cursor)
 
     def begin(self, asked: Asked) -> None:
-        """Another question, or another order: nothing of it is known yet."""
+        """Another question, or another order: nothing is known, and the first page is asked for."""
         self._asked = asked
         self._pages.clear()
-        self._wants = None
+        self._wants = range(1)
         self._total = 0
         self.set_reactive(AnswersTable.cursor, 0)
         self._extend()
@@ -110,7 +110,7 @@ class AnswersTable(ScrollView, can_focus=True):
             self._pages[number] = rows[first : first + PAGE]
         while len(self._pages) > MOST_KEPT:
             del self._pages[next(iter(self._pages))]
-        self._wants = None
+        self._wants = range(0)
         self._total = max(self._total, start + len(rows))
         self._extend()
         self._want()
@@ -123,7 +123,7 @@ class AnswersTable(ScrollView, can_focus=True):
 
     def forget_wanted(self) -> None:
         """What was wanted will not come; moving wants it again."""
-        self._wants = None
+        self._wants = range(0)
 
     # Moving
 
@@ -217,13 +217,11 @@ class AnswersTable(ScrollView, can_focus=True):
         last = min(first + self._in_view, self._total) - 1
         view = range(first // PAGE, max(last, 0) // PAGE + 1)
         missing = [number for number in view if number not in self._pages]
-        if self._asked is None or not self._total or not missing:
+        if self._asked is None or not self._total or not set(missing) - set(self._wants):
             return
         begins, ends = missing[0] // BLOCK * BLOCK, (missing[-1] // BLOCK + 1) * BLOCK
-        wanted = (begins * PAGE, (ends - begins) * PAGE)
-        if wanted != self._wants:
-            self._wants = wanted
-            self.post_message(self.Wanted(*wanted))
+        self._wants = range(begins, ends)
+        self.post_message(self.Wanted(self._asked, begins * PAGE, (ends - begins) * PAGE))
 
     # Drawing
 
