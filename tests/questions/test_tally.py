@@ -93,8 +93,8 @@ def test_materials_by_decade(connection: Connection) -> None:
     table = {
         label: {one.first: (*one.counts,) for one in decades.decades} for label, decades in found
     }
-    assert table["epoxy"] == {1950: (0, 1, 0), 1980: (2, 0, 0)}
-    assert table["acetone"] == {1980: (1, 0, 0)}
-    assert list(table)[:: len(table) - 1] == ["epoxy", "not recorded"]
+    assert table["Epoxy adhesive"] == {1950: (0, 1, 0), 1980: (2, 0, 0)}
+    assert table["Acetone"] == {1980: (1, 0, 0)}
+    assert list(table)[:: len(table) - 1] == ["Epoxy adhesive", "not recorded"]
     with pytest.raises(AskError, match="ask for layers"):
         materials_by_decade(read("objects"), ())

@@ -71,7 +71,7 @@ def test_names_stay_as_they_are(raw: sqlite3.Connection) -> None:
 
 def test_the_file_says_what_every_column_means(raw: sqlite3.Connection) -> None:
     kept = dict(raw.execute("SELECT name, sql FROM sqlite_schema WHERE type = 'view'").fetchall())
-    assert kept.keys() == {view.name for view in VIEWS}
+    assert {name for name in kept if name.startswith("v_")} == {view.name for view in VIEWS}
     for view in VIEWS:
         lines = kept[view.name].splitlines()
         assert view.meaning and f"-- {view.meaning}" in lines
