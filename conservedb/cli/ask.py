@@ -46,7 +46,12 @@ _ROWS = ("layers", "places", "interventions", "objects")
 @click.option("--save", metavar="NAME", help="Keep the question under this name.")
 @click.option("--list", "list_", is_flag=True, help="Show the questions that are kept.")
 @click.option("--rows", type=click.Choice(_ROWS), help="What the rows are.")
-@click.option("--order", default="date", metavar="COLUMN", help="Sort by a column; else by date.")
+@click.option(
+    "--order",
+    default="sureness",
+    metavar="COLUMN",
+    help="Sort by a column; else what is certain comes first, then by date.",
+)
 @click.option("--descending", is_flag=True, help="The last first.")
 @click.option(
     "--limit",
@@ -213,7 +218,9 @@ def _compared(
 
     first, second = (as_of(words, today) for words in days)
     found = compare(connection, research, first, second)
-    answer, lines = _described(found.research)
+    answer, lines = _described(research)
+    if found.research != research:
+        lines.add("on each day", "only what was there then, wholly or in part")
     for day, counts, only in zip(
         found.days, found.counts, (found.only_first, found.only_second), strict=True
     ):

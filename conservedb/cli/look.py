@@ -181,23 +181,28 @@ def _age_lines(one: AtAge) -> Iterator[str]:
     from conservedb.cli.printing import Lines
 
     lines = Lines()
+    there, ended, unknown = one.standing
+    lines.add(
+        f"still there after {one.years} years",
+        f"{_share(_of_all(there, ended, unknown))} of the layers",
+        *(f"{there:,} there for certain", f"{ended:,} ended for certain", f"{unknown:,} not known"),
+    )
     said = [f"{_share(one.recorded)} as recorded"]
     if one.band is not None:
         said.append(f"95 % band {_share(one.band)}")
     said.append(f"{_share(one.seen)} as last seen" if one.seen else "not known as last seen")
-    lines.add(f"still there after {one.years} years", *said)
+    lines.add("estimated, if what is not known went as the rest", *said, depth=1)
     if one.with_possible is not None:
         lines.add("with the possible answers too", _share(one.with_possible), depth=1)
-    soonest = _share(one.soonest) if one.soonest else "not known"
-    lines.add("if all ended as soon as they may", soonest, depth=1)
-    lines.add("if all ended as late as they may", _share(one.last), depth=1)
-    there, ended, unknown = one.standing
-    lines.add(
-        "of the layers themselves",
-        *(f"{there:,} there for certain", f"{ended:,} ended for certain", f"{unknown:,} not known"),
-        depth=1,
-    )
     yield from lines
+
+
+def _of_all(there: int, ended: int, unknown: int) -> Between:
+    """The least and the most that can be there of all that are counted."""
+    from conservedb.knowledge.survival import Between
+
+    total = there + ended + unknown
+    return Between(there / total, (there + unknown) / total) if total else Between(0, 1)
 
 
 def _share(between: Between) -> str:

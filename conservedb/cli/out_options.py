@@ -61,9 +61,10 @@ def write_out(
     from conservedb.cli.printing import print_json, print_lines
     from conservedb.exchange.answers_out import write_answer
     from conservedb.questions.display import show
+    from conservedb.questions.wording import counted
 
     count = write_answer(out.path, out.form, about, header, rows)
     if as_json:
         print_json({"file": str(out.path), "rows": count})
     else:
-        print_lines([f"{count} rows written to {show(str(out.path))}"])
+        print_lines([f"{counted(count, 'row')} written to {show(str(out.path))}"])

@@ -32,6 +32,7 @@ def keep_question(
     Raises:
         DatabaseProblem: the file cannot be written.
     """
+    name = " ".join(name.split())
     cells = {
         "name": name,
         "rows": research.rows,

@@ -349,13 +349,23 @@ _STATES_SAID = {
 }
 
 
+_OF_ONE = (
+    "All of this is asked of one and the same layer or use: {rows} answer that have such a one,"
+    " whatever else they have."
+)
+
+
 def describe(research: Research) -> str:
     """The question as a sentence to be read aloud."""
     rows = _ROWS_SAID[research.rows]
     if research.where == And():
         return f"{rows}: all on record."
-    of = "of which" if research.rows == "layers" else "with a layer or an agent of which"
-    return f"{rows} {of} this holds: {_tell(research.where)}."
+    if research.rows == "layers":
+        return f"{rows} of which this holds: {_tell(research.where)}."
+    told = f"{rows} with a layer or an agent of which this holds: {_tell(research.where)}."
+    if isinstance(research.where, Condition):
+        return told
+    return f"{told} {_OF_ONE.format(rows=research.rows)}"
 
 
 def _tell(tree: Tree) -> str:

@@ -59,12 +59,14 @@ def page(
     connection: Connection,
     research: Research,
     today: datetime.date,
-    order: str = "date",
+    order: str = "sureness",
     descending: bool = False,
     start: int = 0,
     length: int = 50,
 ) -> Page:
     """Some rows of the answer, sorted by a column, and by date where that leaves rows equal.
+
+    Unless another column is named, what answers for certain comes first.
 
     Args:
         order: one of COLUMNS.
@@ -88,7 +90,7 @@ def rows(
     connection: Connection,
     research: Research,
     today: datetime.date,
-    order: str = "date",
+    order: str = "sureness",
     descending: bool = False,
 ) -> Iterator[ResearchRow]:
     """Every row of the answer, in the order of its pages.

@@ -40,7 +40,7 @@ class Asked:
 
     research: Research
     on: AsOf | None = None
-    order: str = "date"
+    order: str = "sureness"
     descending: bool = False
 
     def sorted_by(self, order: str) -> Asked:

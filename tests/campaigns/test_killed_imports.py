@@ -42,7 +42,7 @@ def exported(path: Path, folder: Path) -> dict[str, list[bytes]]:
 @pytest.fixture(scope="module")
 def source(tmp_path_factory: pytest.TempPathFactory) -> Path:
     folder = tmp_path_factory.mktemp("source") / "tables"
-    make_collection(folder, 6_000)
+    make_collection(folder, 2_000)
     return folder
 
 

@@ -175,7 +175,8 @@ def test_a_question_is_told_as_a_sentence() -> None:
         "Objects with a layer or an agent of which this holds: it is, or belongs to,"
         " “cellulose nitrate”, and at the close of “1950” it is there, wholly or in part, and not"
         " that (“W. Orde” took part in the intervention, or the intervention is of the kind"
-        " “join”)."
+        " “join”). All of this is asked of one and the same layer or use: objects answer that have"
+        " such a one, whatever else they have."
     )
     assert describe(read("places")) == "Places: all on record."
     assert describe(read("date: certainly 1930s")) == (

@@ -87,7 +87,7 @@ def test_from_the_start_to_a_joint_in_1950_and_back(terminal: Terminal, tmp_path
     terminal.shows("found", "dolphin, right")
     for _ in "dolphin":
         terminal.press("BSpace")
-    terminal.type("J14")
+    terminal.type("SQ.1902.7 J14")
     terminal.press("Enter")
     terminal.shows("SQ.1902.7", "The Four Winds", "J14  joint: B07", "trass-lime mortar", "today")
     terminal.press("Tab", "Down", "Down")

@@ -42,7 +42,7 @@ class Questioned(Questioning):
         self.name_kept = ""
         self.today: AsOf | None = None
         self.on: AsOf | None = None
-        self.order, self.descending = "date", False
+        self.order, self.descending = "sureness", False
 
     @property
     def asked(self) -> Asked:
@@ -202,7 +202,7 @@ class Questioned(Questioning):
     def keep_order(self) -> None:
         """Sort as before, unless the rows have no such column."""
         if self.order not in [one.name for one in columns_of(self.rows)]:
-            self.order, self.descending = "date", False
+            self.order, self.descending = "sureness", False
 
 
 def _key(path: Path) -> str:

@@ -61,8 +61,12 @@ class StartScreen(Holding[None]):
         self.ask("start", self.reading.start, self._show_start)
 
     def action_find(self) -> None:
-        """Go to the line and begin anew."""
-        self.query_one(FindPanel).clear()
+        """Go to the line and begin anew; within words it is the sign itself ("1902/7")."""
+        panel = self.query_one(FindPanel)
+        if panel.line.has_focus and panel.words:
+            panel.line.insert_text_at_cursor("/")
+        else:
+            panel.clear()
 
     def action_back(self) -> None:
         """Forget what was typed, from wherever the cursor is."""
