@@ -70,7 +70,7 @@ def bench(demo: Path, tmp_path: Path) -> Iterator[Bench]:
 
 
 def open_joint(bench: Bench) -> None:
-    bench.do("J14", "<Enter>")
+    bench.do("SQ.1902.7 J14", "<Enter>")
     bench.shows("J14  joint: B07", "today")
 
 
