@@ -349,10 +349,8 @@ _STATES_SAID = {
 }
 
 
-_OF_ONE = (
-    "All of this is asked of one and the same layer or use: {rows} answer that have such a one,"
-    " whatever else they have."
-)
+_OF_ONE = """All of this is asked of one and the same layer or use: {rows} answer that have such \
+a one, whatever else they have."""
 
 
 def describe(research: Research) -> str:

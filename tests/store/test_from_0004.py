@@ -15,11 +15,12 @@ from sqlalchemy import Engine
 from conservedb.exchange.keeping_questions import keep_question
 from conservedb.knowledge.research_words import read
 from conservedb.questions.research_saved import saved
-from conservedb.recording.verifying import verify_database
+from conservedb.recording.bounds import check_bounds
 from conservedb.store import derived
-from conservedb.store.connect import connect_sqlite, reading
+from conservedb.store.connect import connect_sqlite, raw_of, reading
 from conservedb.store.create import create
 from conservedb.store.opening import open_database
+from conservedb.store.verify import verify
 from tests.conftest import TODAY
 from tests.store.older import GROWN, Rows, ask, columns, everything, load_old
 
@@ -69,7 +70,8 @@ def test_the_file_and_its_log_are_whole(opened: Opened) -> None:
     derived_objects = ask(path, f"SELECT sql FROM sqlite_schema WHERE {made}")
     assert sorted(derived_objects) == sorted(derived.statements())
     with reading(engine) as connection:
-        assert list(verify_database(connection)) == []
+        assert list(verify(raw_of(connection))) == []
+        assert check_bounds(connection, ask(path, "SELECT id FROM object")) == []
 
 
 def test_it_has_the_shape_of_a_new_file(opened: Opened, tmp_path: Path) -> None:
