@@ -16,6 +16,8 @@ from tests.cli.conftest import Command
 from tests.conftest import TODAY
 from tests.nasty import NASTY
 
+pytestmark = pytest.mark.campaign  # seconds each: the long runs have them
+
 TEXTS = [text for text in NASTY if "\r" not in text and len(text) < 1000]
 
 

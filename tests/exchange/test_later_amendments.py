@@ -22,6 +22,8 @@ from tests.nasty import NASTY
 from tests.recording.conftest import OBJECT, engine
 from tests.recording.test_undoing import state
 
+pytestmark = pytest.mark.campaign  # seconds each: the long runs have them
+
 __all__ = ["conservedb", "engine"]
 
 

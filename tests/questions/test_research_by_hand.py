@@ -46,7 +46,10 @@ class Collection(NamedTuple):
     day: int
 
 
-@pytest.fixture(scope="module", params=("demo", "random 1", "random 2", "random 3", "measured"))
+LONG = [pytest.param(name, marks=pytest.mark.campaign) for name in ("random 2", "random 3")]
+
+
+@pytest.fixture(scope="module", params=("demo", "random 1", "measured", *LONG))
 def collection(
     request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFactory
 ) -> Iterator[Collection]:

@@ -18,6 +18,8 @@ from conservedb.tui.widgets.line import Line
 from tests.tui.canned import Canned
 from tests.tui.conftest import press, screen_text, settle, sitting, type_in
 
+pytestmark = pytest.mark.campaign  # seconds each: the long runs have them
+
 
 class Slow(Canned):
     """J14 is answered only once the gate opens."""

@@ -19,6 +19,8 @@ from conservedb.tui.widgets.values import Values
 from tests.tui.canned import NUMBER, Canned
 from tests.tui.conftest import NARROW, WIDE, press, screen_text, sitting, type_in
 
+pytestmark = pytest.mark.campaign  # seconds each: the long runs have them
+
 Check = Callable[[Pilot[None], str], None]
 SIZES = pytest.mark.parametrize("size", [NARROW, WIDE])
 

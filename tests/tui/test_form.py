@@ -26,6 +26,8 @@ from tests.tui.forms import (
     until,
 )
 
+pytestmark = pytest.mark.campaign  # seconds each: the long runs have them
+
 
 async def test_a_whole_line_at_the_speed_of_a_machine_lands_in_order(tmp_path: Path) -> None:
     fake = Fake(slow=0.02)

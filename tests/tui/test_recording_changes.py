@@ -5,6 +5,8 @@ from __future__ import annotations
 import datetime
 from pathlib import Path
 
+import pytest
+
 from conservedb.exchange.amending import amend
 from conservedb.store.log import Author
 from conservedb.store.opening import open_database
@@ -15,6 +17,8 @@ from tests.tui.at_the_desk import NUMBER, at_desk, needing_nobody
 from tests.tui.conftest import screen_text
 from tests.tui.forms import form_of, row_of, typed, until
 from tests.tui.test_recording_steps import rows
+
+pytestmark = pytest.mark.campaign  # seconds each: the long runs have them
 
 TODAY = datetime.date(2026, 11, 2)
 

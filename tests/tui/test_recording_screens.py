@@ -13,6 +13,8 @@ from tests.tui.at_the_desk import at_desk
 from tests.tui.conftest import NARROW, WIDE, screen_text, settle
 from tests.tui.forms import typed
 
+pytestmark = pytest.mark.campaign  # seconds each: the long runs have them
+
 
 async def rested(pilot: Pilot[None]) -> None:
     """Until the cursor has rested long enough for its place to be asked for and shown."""

@@ -14,6 +14,8 @@ from tests.tui.at_the_desk import at_desk, needing_nobody
 from tests.tui.conftest import screen_text
 from tests.tui.forms import calm, row_of, typed
 
+pytestmark = pytest.mark.campaign  # seconds each: the long runs have them
+
 
 def rows(path: Path, sql: str) -> list[tuple[object, ...]]:
     raw = connect_sqlite(path)

@@ -26,6 +26,8 @@ from tests.tui.forms import calm, typed
 from tests.tui.test_nasty import UNPRINTABLE
 from tests.tui.test_screens import Check
 
+pytestmark = pytest.mark.campaign  # seconds each: the long runs have them
+
 SHELLAC = Research("layers", Condition("material", "shellac"))
 
 
