@@ -66,3 +66,14 @@ async def test_what_was_perhaps_meant_is_looked_for_when_chosen() -> None:
         assert "right dolphin" in screen_text(pilot.app)
         await press(pilot, "down", "down", "enter")
         assert NUMBER in screen_text(pilot.app)
+
+
+async def test_a_slash_within_words_is_typed() -> None:
+    async with sitting() as pilot:
+        line = pilot.app.screen.query_one("#find-line", Input)
+        await press(pilot, "slash")
+        assert line.value == ""  # the key that leads to finding
+        await type_in(pilot, "1902")
+        await press(pilot, "slash")
+        await type_in(pilot, "7")
+        assert line.value == "1902/7"
