@@ -127,7 +127,7 @@ def test_from_the_start_to_a_joint_in_1950_and_back(terminal: Terminal, tmp_path
     terminal.press("Enter")
     terminal.shows("B14  urn, left", "lost by this day")
     terminal.press("Escape")
-    terminal.shows("2 found")  # what was typed is still there
+    terminal.shows("3 found")  # what was typed is still there
     terminal.press("Escape")
     terminal.shows("Open treatments")
     terminal.press("C-q")
