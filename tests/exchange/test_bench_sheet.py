@@ -25,6 +25,8 @@ from tests.nasty import NASTY
 from tests.recording.conftest import OBJECT, engine
 from tests.recording.test_undoing import sound, state
 
+pytestmark = pytest.mark.campaign  # seconds each: the long runs have them
+
 __all__ = ["conservedb", "engine"]
 TYPING = Author("A. Tester", "recorded", "typed from sheet")
 

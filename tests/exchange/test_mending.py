@@ -27,6 +27,8 @@ from tests.nasty import NASTY
 from tests.recording.conftest import ME, OBJECT, engine, entries
 from tests.recording.test_undoing import sound, state
 
+pytestmark = pytest.mark.campaign  # seconds each: the long runs have them
+
 __all__ = ["conservedb", "engine"]
 MERGING = Author("A. Tester", "merged", "same hand")
 MENDING = Author("A. Tester", "mended", "seen under the lens")

@@ -23,6 +23,8 @@ from conservedb.store.shipped_shape import SHAPES
 from conservedb.store.upgrade import Upgraded
 from conservedb.store.version import HEAD
 
+pytestmark = pytest.mark.campaign  # seconds each: the long runs have them
+
 Tables = dict[str, list[dict[str, str]]]
 Ship = Callable[[str, Tables], None]
 

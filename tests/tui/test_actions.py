@@ -27,6 +27,8 @@ from conservedb.tui.widgets.lines import Lines
 from tests.tui.canned import NUMBER
 from tests.tui.conftest import press, screen_text, settle, sitting
 
+pytestmark = pytest.mark.campaign  # seconds each: the long runs have them
+
 READING = (
     *(StartScreen, ObjectScreen, MaterialScreen, RemovalScreen, TreatmentScreen),
     ResearchScreen,

@@ -21,6 +21,8 @@ from tests.tui.at_research import TODAY, above, at_research, screen, table
 from tests.tui.conftest import press, screen_text
 from tests.tui.forms import calm, typed
 
+pytestmark = pytest.mark.campaign  # seconds each: the long runs have them
+
 SHELLAC = Research("layers", Condition("material", "shellac"))
 """A question that the demonstration answers in all three ways."""
 

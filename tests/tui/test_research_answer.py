@@ -25,6 +25,8 @@ from tests.tui.at_research import Million, Slow, above, asking, row, screen, tab
 from tests.tui.conftest import press, screen_text
 from tests.tui.test_nasty import UNPRINTABLE
 
+pytestmark = pytest.mark.campaign  # seconds each: the long runs have them
+
 FILLS = Research("layers", Condition("role", "fill"))
 WIDEST = 200
 

@@ -21,6 +21,8 @@ from tests.questions.treating import make_workshop
 from tests.tui.canned import NUMBER, Canned
 from tests.tui.conftest import NARROW, WIDE, press, screen_text, sitting
 
+pytestmark = pytest.mark.campaign  # seconds each: the long runs have them
+
 Check = Callable[[Pilot[None], str], None]
 
 
