@@ -184,7 +184,7 @@ def _age_lines(one: AtAge) -> Iterator[str]:
     there, ended, unknown = one.standing
     lines.add(
         f"still there after {one.years} years",
-        f"{_share(_of_all(there, ended, unknown))} of the layers",
+        f"{_share(one.standing.share)} of the layers",
         *(f"{there:,} there for certain", f"{ended:,} ended for certain", f"{unknown:,} not known"),
     )
     said = [f"{_share(one.recorded)} as recorded"]
@@ -195,14 +195,6 @@ def _age_lines(one: AtAge) -> Iterator[str]:
     if one.with_possible is not None:
         lines.add("with the possible answers too", _share(one.with_possible), depth=1)
     yield from lines
-
-
-def _of_all(there: int, ended: int, unknown: int) -> Between:
-    """The least and the most that can be there of all that are counted."""
-    from conservedb.knowledge.survival import Between
-
-    total = there + ended + unknown
-    return Between(there / total, (there + unknown) / total) if total else Between(0, 1)
 
 
 def _share(between: Between) -> str:

@@ -93,6 +93,13 @@ class Standing(NamedTuple):
     ended: int
     unknown: int
 
+    @property
+    def share(self) -> Between:
+        """The least and the most that can be there, of all; anything where there are none."""
+        total = sum(self)
+        possible = self.there + self.unknown
+        return Between(self.there / total, possible / total) if total else Between(0, 1)
+
 
 class Curve:
     """The estimate of how many are still there, by age.
