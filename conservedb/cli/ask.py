@@ -147,7 +147,8 @@ def _research(connection: Connection, words: str, saved: str | None, rows: str |
 
 def _described(research: Research) -> tuple[Json, Lines]:
     from conservedb.cli.printing import Lines
-    from conservedb.knowledge.research_words import describe, say
+    from conservedb.knowledge.research_told import describe
+    from conservedb.knowledge.research_words import say
 
     lines = Lines()
     lines.add("question", describe(research))
@@ -197,7 +198,8 @@ def _into_file(
     """Every row of the answer, with the question as it can be asked again."""
     from conservedb.exchange.answers_out import about_answer
     from conservedb.exchange.answers_out_research import HEADER, cells_of_row
-    from conservedb.knowledge.research_words import describe, say
+    from conservedb.knowledge.research_told import describe
+    from conservedb.knowledge.research_words import say
     from conservedb.questions.research import counts, rows
     from conservedb.store.connect import raw_of
 

@@ -83,7 +83,8 @@ def command(
     if (by is not None) + decades + survival > 1:
         raise click.UsageError("--by, --decades and --survival exclude each other; give one.")
     from conservedb.cli.printing import print_json, print_lines
-    from conservedb.knowledge.research_words import AskError, describe, read, say
+    from conservedb.knowledge.research_told import describe
+    from conservedb.knowledge.research_words import AskError, read, say
 
     try:
         research = read(" ".join(question))

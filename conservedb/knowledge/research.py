@@ -1,12 +1,15 @@
 """A researcher's question: conditions on what was laid or used, joined by and, or, not.
 
-The question is about occurrences: a layer at a place, or an agent that an intervention used. Each
-condition holds of an occurrence certainly, possibly or not; together they do too. How the words
-of a question are read stands in `research_words`.
+The question is about occurrences: a layer at a place, an agent that an intervention used, or an
+intervention of which neither is on record. Each condition holds of an occurrence certainly,
+possibly or not; together they do too. A place, an intervention or an object answers that has
+such a one; `Has` asks that of each of several, which need not be the same, and of "none". How
+the words of a question are read stands in `research_words`.
 """
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import TypeAlias
 
@@ -79,7 +82,14 @@ class Or:
     parts: tuple[Tree, ...]
 
 
-Tree: TypeAlias = "Condition | Not | And | Or"
+@dataclass(frozen=True, slots=True)
+class Has:
+    """A row has at least one occurrence of which all of these hold; negated, it has none."""
+
+    parts: tuple[Tree, ...] = ()
+
+
+Tree: TypeAlias = "Condition | Not | And | Or | Has"
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,3 +98,78 @@ class Research:
 
     rows: str = "layers"
     where: Tree = And()
+
+
+_OF_OBJECT = ("object", "object kind")
+OF_ROWS = {
+    "layers": (),
+    "places": (*_OF_OBJECT, "part material"),
+    "interventions": _OF_OBJECT,
+    "objects": _OF_OBJECT,
+}
+"""The conditions that a row answers by itself, whether or not anything was laid or used there."""
+
+
+def conditions(tree: Tree) -> Iterator[Condition]:
+    """Every condition of a question, from the left."""
+    if isinstance(tree, Condition):
+        yield tree
+        return
+    for part in parts_of(tree):
+        yield from conditions(part)
+
+
+def parts_of(tree: Tree) -> tuple[Tree, ...]:
+    """What stands directly within: of a condition nothing."""
+    if isinstance(tree, Condition):
+        return ()
+    return (tree.part,) if isinstance(tree, Not) else tree.parts
+
+
+def asks_has(tree: Tree) -> bool:
+    """Whether `Has` stands anywhere in it."""
+    return isinstance(tree, Has) or any(map(asks_has, parts_of(tree)))
+
+
+def each_has(tree: Tree) -> Iterator[Has]:
+    """Every `Has` of a question, from the left."""
+    if isinstance(tree, Has):
+        yield tree
+        return
+    for part in parts_of(tree):
+        yield from each_has(part)
+
+
+def on_rows(tree: Tree, rows: str) -> Tree:
+    """The same asked of rows: `Has`, and conditions that a row answers by itself.
+
+    Conditions of an occurrence that are joined by "and" are asked of one and the same.
+    """
+    if _by_itself(tree, rows) or isinstance(tree, Has):
+        return tree
+    if isinstance(tree, And):
+        one = tuple(part for part in tree.parts if not asks_has(part))
+        rest = tuple(on_rows(part, rows) for part in tree.parts if asks_has(part))
+        apart = not one or _by_itself(And(one), rows)
+        return _joined(And, (*rest, *one) if apart else (*rest, Has(one)))
+    if isinstance(tree, Or):
+        bare = tuple(part for part in tree.parts if _of_occurrences(part, rows))
+        rest = tuple(on_rows(part, rows) for part in tree.parts if part not in bare)
+        return _joined(Or, (*rest, Has((_joined(Or, bare),))) if bare else rest)
+    if isinstance(tree, Not) and asks_has(tree.part):
+        return Not(on_rows(tree.part, rows))
+    return Has((tree,))
+
+
+def _joined(kind: type[And] | type[Or], parts: tuple[Tree, ...]) -> Tree:
+    return parts[0] if len(parts) == 1 else kind(parts)
+
+
+def _by_itself(tree: Tree, rows: str) -> bool:
+    """Whether it has conditions, and a row answers each by itself."""
+    fields = [one.field for one in conditions(tree)]
+    return bool(fields) and all(field in OF_ROWS[rows] for field in fields) and not asks_has(tree)
+
+
+def _of_occurrences(tree: Tree, rows: str) -> bool:
+    return not asks_has(tree) and not _by_itself(tree, rows)

@@ -1,12 +1,15 @@
-"""The words of a researcher's question: read, written back, and told as sentences.
+"""The words of a researcher's question: read, and written back.
 
     objects where material: "cellulose nitrate" and state: there on 1950
         and not (person: "W. Orde" or kind: join)
 
+    objects where has (material: shellac) and has (material: epoxy) and has none (role: coating)
+
 What the rows are comes first, "layers" where nothing is said. A condition is a field, a colon
 and a value. A value stands in double quotes where it holds and, or, not, brackets, quotes or
 a colon; a quote inside is written twice. Before a value, `certainly` leaves out what holds only
-possibly; `possibly` takes both, as does no word.
+possibly; `possibly` takes both, as does no word. Of places, interventions and objects, `has`
+asks for one layer or use of which all in its brackets holds, `has none` that there is none.
 """
 
 from __future__ import annotations
@@ -24,10 +27,13 @@ from conservedb.knowledge.research import (
     STATES,
     And,
     Condition,
+    Has,
     Not,
     Or,
     Research,
     Tree,
+    asks_has,
+    parts_of,
 )
 
 _MOST = 60
@@ -61,7 +67,31 @@ def read(text: str) -> Research:
     Raises:
         AskError: it cannot be read.
     """
-    return _Reader(text).research()
+    return askable(_Reader(text).research())
+
+
+def askable(research: Research) -> Research:
+    """The question, unless it asks of rows what they cannot have.
+
+    Raises:
+        AskError: `has` is asked of a layer, or within another.
+    """
+    if not asks_has(research.where):
+        return research
+    if research.rows == ROWS[0]:
+        raise AskError(
+            f'"has" is asked of {", ".join(ROWS[1:-1])} or {ROWS[-1]}, not of a layer;'
+            f' begin for example with "{ROWS[-1]} where has (...)"'
+        )
+    if _nested(research.where):
+        raise AskError('"has" cannot stand within another "has"; join them with and or or')
+    return research
+
+
+def _nested(tree: Tree) -> bool:
+    if isinstance(tree, Has):
+        return any(map(asks_has, tree.parts))
+    return any(map(_nested, parts_of(tree)))
 
 
 def read_conditions(text: str) -> Tree:
@@ -135,8 +165,23 @@ class _Reader:
         if self._word() == "not":
             self._next += 1
             return Not(self._one(depth + 1))
+        if self._word() == "has":
+            return self._has(depth)
         if self._word() != "(":
             return self._condition()
+        return self._bracket(depth)
+
+    def _has(self, depth: int) -> Tree:
+        self._next += 1
+        none = self._word() in ("no", "none")
+        self._next += none
+        if self._word() != "(":
+            raise self._error('after "has" or "has none" stand conditions in brackets')
+        inside = self._bracket(depth)
+        found = Has(inside.parts if isinstance(inside, And) else (inside,))
+        return Not(found) if none else found
+
+    def _bracket(self, depth: int) -> Tree:
         self._next += 1
         inside = self._any(depth + 1)
         if self._word() != ")":
@@ -293,11 +338,15 @@ def _say(tree: Tree) -> str:
         certainly = "certainly " if tree.certainly else ""
         value = tree.value if tree.field == "state" else _quoted(tree.value)
         return f"{tree.field}: {certainly}{value}{_say_day(tree.on)}"
+    if isinstance(tree, Has):
+        return f"has ({_say(And(tree.parts))})"
     if isinstance(tree, Not):
         inner = _say(tree.part)
+        if isinstance(tree.part, Has):
+            return inner.replace("has", "has none", 1)
         return f"not ({inner})" if isinstance(tree.part, And | Or) else f"not {inner}"
     joining = " and " if isinstance(tree, And) else " or "
-    bare = (Condition, Not) if isinstance(tree, And) else (Condition, Not, And)
+    bare = (Condition, Not, Has) if isinstance(tree, And) else (Condition, Not, Has, And)
     return joining.join(
         _say(part) if isinstance(part, bare) else f"({_say(part)})" for part in tree.parts
     )
@@ -315,85 +364,3 @@ def _quoted(value: str) -> str:
     if plain and value and not set(_RESERVED) & set(words):
         return value
     return '"' + value.replace('"', '""') + '"'
-
-
-# -- told as a sentence -------------------------------------------------------------------
-
-_ROWS_SAID = {
-    "layers": "Layers and uses of agents",
-    "places": "Places",
-    "interventions": "Interventions",
-    "objects": "Objects",
-}
-_SAID = {
-    "material": "it is, or belongs to, {}",
-    "role": "its role is {}",
-    "kind": "the intervention is of the kind {}",
-    "aim": "an aim of the intervention is {}",
-    "technique": "the technique has the words {}",
-    "person": "{} took part in the intervention",
-    "date": "it was done {}",
-    "object": "the object has the number, or the words in its title, {}",
-    "object kind": "the object is a {}",
-    "part material": "the part that bears it is of {}",
-    "environment": "the object was then kept: {}",
-    "observed": "{} was observed there afterwards",
-    "source": "it is known from a {}",
-    "identified": "it is identified: {}",
-    "reversibility": "as a material of its kind it is: {}",
-    "rule": "the rule {} is broken there",
-}
-_STATES_SAID = {
-    "there": "there, wholly or in part",
-    "perhaps": "perhaps there, perhaps not: more than one state is possible",
-}
-
-
-_OF_ONE = """All of this is asked of one and the same layer or use: {rows} answer that have such \
-a one, whatever else they have."""
-
-
-def describe(research: Research) -> str:
-    """The question as a sentence to be read aloud."""
-    rows = _ROWS_SAID[research.rows]
-    if research.where == And():
-        return f"{rows}: all on record."
-    if research.rows == "layers":
-        return f"{rows} of which this holds: {_tell(research.where)}."
-    told = f"{rows} with a layer or an agent of which this holds: {_tell(research.where)}."
-    if isinstance(research.where, Condition):
-        return told
-    return f"{told} {_OF_ONE.format(rows=research.rows)}"
-
-
-def _tell(tree: Tree) -> str:
-    if isinstance(tree, Condition):
-        told = _tell_condition(tree)
-        return f"certainly, {told}" if tree.certainly else told
-    if isinstance(tree, Not):
-        return f"not that {_in_brackets(tree.part)}"
-    joining = ", and " if isinstance(tree, And) else ", or "
-    return joining.join(map(_in_brackets, tree.parts))
-
-
-def _in_brackets(tree: Tree) -> str:
-    told = _tell(tree)
-    return f"({told})" if isinstance(tree, And | Or) else told
-
-
-def _tell_condition(condition: Condition) -> str:
-    if condition.field == "as":
-        return "it was laid" if condition.value == "layer" else "it was used and not laid"
-    if condition.field != "state":
-        return _SAID[condition.field].format(f"\u201c{condition.value}\u201d")
-    state = _STATES_SAID.get(condition.value, condition.value)
-    if condition.on == EVER:
-        return f"it is or was at some time {state}"
-    if not condition.on:
-        return f"today it is {state}"
-    return f"at the close of \u201c{condition.on}\u201d it is {state}"
-
-
-def sentence(condition: Condition) -> str:
-    """One condition, as it is told within the whole question."""
-    return _tell(condition)

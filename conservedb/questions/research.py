@@ -14,23 +14,18 @@ from collections.abc import Iterator
 from sqlalchemy import Connection
 
 from conservedb.knowledge.layers import state
-from conservedb.knowledge.research import Research
+from conservedb.knowledge.research import Research, conditions
+from conservedb.knowledge.research_words import askable
 from conservedb.questions import research_answers as answers
 from conservedb.questions.answers import NoSuch
 from conservedb.questions.asking import Row
-from conservedb.questions.evidence import when
+from conservedb.questions.basics import When
 from conservedb.questions.research_answers import COLUMNS, Counts, Page, ResearchRow
+from conservedb.questions.research_found import CERTAIN, POSSIBLE, UNIDENTIFIED
 from conservedb.questions.research_meanings import STATEMENTS as _MEANINGS
-from conservedb.questions.research_meanings import Meanings, conditions, meaning_of
-from conservedb.questions.research_rules import broken_at, without_rules
-from conservedb.questions.research_statements import (
-    CERTAIN,
-    POSSIBLE,
-    UNIDENTIFIED,
-    answering_objects,
-    counting,
-    paging,
-)
+from conservedb.questions.research_meanings import Meanings, meaning_of
+from conservedb.questions.research_rules import broken_at, where_ruled
+from conservedb.questions.research_statements import answering_objects, counting, paging
 
 STATEMENTS = _MEANINGS
 SURENESS_OF = {
@@ -47,6 +42,7 @@ def counts(connection: Connection, research: Research, today: datetime.date) -> 
     """How many rows answer a question certainly, possibly, and as far as nobody identified them.
 
     Raises:
+        AskError: rows of that kind cannot be asked so.
         NoSuch: a material, person or word of a closed list is not on record.
         Ambiguous: a word may mean several of them.
     """
@@ -107,12 +103,18 @@ def rows(
 
 
 def meanings_on(connection: Connection, research: Research, day: int) -> Meanings:
-    """What the values mean; rules are tried on the objects that all else leaves."""
-    found = {one: meaning_of(connection, one) for one in conditions(research.where)}
+    """What the values mean; rules are tried on the objects that all else leaves.
+
+    Raises:
+        AskError: rows of that kind cannot be asked so.
+        NoSuch: as of `counts`.
+        Ambiguous: as of `counts`.
+    """
+    where = askable(research).where
+    found = {one: meaning_of(connection, one) for one in conditions(where)}
     ruled = [one for one in found if one.field == "rule"]
     if ruled:
-        rest = Research("layers", without_rules(research.where))
-        question = answering_objects(rest, tuple(found.items()))
+        question = answering_objects(where_ruled(where, research.rows), tuple(found.items()))
         objects = [row.object_id for row in question.all(connection, today=day)]
         found |= {one: broken_at(connection, found[one].words[0], objects, day) for one in ruled}
     return tuple(found.items())
@@ -122,4 +124,4 @@ def row_of(row: Row) -> ResearchRow:
     """A row as the database gives it, made into one of the answer."""
     words = (SURENESS_OF[row[0]], *row[1:4], _WHAT[row[4]], *row[5:_DATE])
     standing = state(row[_MASK]) if row[_MASK] else ""
-    return ResearchRow._make((*words, when(row, _DATE), standing, row[_LAYERS]))
+    return ResearchRow._make((*words, When(*row[_DATE:_MASK]), standing, row[_LAYERS]))

@@ -92,17 +92,21 @@ def _mask(page: Subquery) -> Value:
 
 
 def _date(page: Subquery) -> list[ColumnElement[Any]]:
-    own = or_(layer.c.date_derived != "blank", page.c.intervention_id.is_(None))
-    columns: dict[str, ColumnElement[Any]] = {
-        part: case(
-            (and_(page.c.what == _IS_LAYER, own), layer.c[f"date_{part}"]),
-            else_=intervention.c[f"date_{part}"],
-        )
-        for part in DATE_PARTS
+    """In the words of the record; the days that it may mean are those that all else leaves."""
+    own = and_(
+        page.c.what == _IS_LAYER,
+        or_(layer.c.date_derived != "blank", page.c.intervention_id.is_(None)),
+    )
+    words, edtf, derived = (
+        case((own, layer.c[f"date_{part}"]), else_=intervention.c[f"date_{part}"])
+        for part in ("words", "edtf", "derived")
+    )
+    columns = {part: page.c[part] for part in ("earliest", "latest", "flags")} | {
+        "words": func.coalesce(words, _NOTHING),
+        "edtf": func.coalesce(edtf, _NOTHING),
+        "derived": func.coalesce(derived, literal_column("'blank'")),
     }
-    for part in ("words", "edtf"):
-        columns[part] = func.coalesce(columns[part], _NOTHING)
-    return [column.label(f"date_{part}") for part, column in columns.items()]
+    return [columns[part].label(f"date_{part}") for part in DATE_PARTS]
 
 
 def _people(lines: FromClause) -> Value:

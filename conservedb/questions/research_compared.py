@@ -7,12 +7,12 @@ from dataclasses import dataclass
 
 from sqlalchemy import Connection
 
-from conservedb.knowledge.research import And, Condition, Research
+from conservedb.knowledge.research import And, Condition, Research, conditions
 from conservedb.questions.answers import AsOf
 from conservedb.questions.research import SURENESS_OF, meanings_on, row_of
 from conservedb.questions.research_answers import Counts, ResearchRow
-from conservedb.questions.research_meanings import conditions
-from conservedb.questions.research_statements import POSSIBLE, listing, picking
+from conservedb.questions.research_found import POSSIBLE
+from conservedb.questions.research_statements import listing, picking
 
 
 @dataclass(frozen=True, slots=True)

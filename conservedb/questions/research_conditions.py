@@ -15,7 +15,9 @@ from conservedb.knowledge.layers import GONE, NOT_YET, PRESENT, REDUCED
 from conservedb.knowledge.research import EVER, Condition
 from conservedb.questions.asking import Selection, blank
 from conservedb.questions.research_occurrences import (
+    AGENT,
     ALWAYS_HOLDS,
+    LAYER,
     NEVER_HOLDS,
     Holds,
     Occurrence,
@@ -95,6 +97,8 @@ def matter_is(occurrence: Occurrence, meant: Meant, materials: Selection) -> Hol
 
 
 def _material_is(occurrence: Occurrence, _: Condition, meant: Meant) -> Holds:
+    if not occurrence.of_matter:
+        return NEVER_HOLDS
     return matter_is(occurrence, meant, materials_meant(meant))
 
 
@@ -122,7 +126,8 @@ def _role_is(occurrence: Occurrence, condition: Condition, _: Meant) -> Holds:
 
 
 def _laid_as(occurrence: Occurrence, condition: Condition, _: Meant) -> Holds:
-    return ALWAYS_HOLDS if (condition.value == "layer") == occurrence.is_layer else NEVER_HOLDS
+    asked = LAYER if condition.value == "layer" else AGENT
+    return ALWAYS_HOLDS if occurrence.what == asked else NEVER_HOLDS
 
 
 def _state_is(occurrence: Occurrence, condition: Condition, _: Meant) -> Holds:
@@ -171,7 +176,7 @@ def _technique_has(occurrence: Occurrence, condition: Condition, _: Meant) -> Ho
 
 
 def _aim_is(occurrence: Occurrence, _: Condition, meant: Meant) -> Holds:
-    own = intervention_aim.c.intervention_id == occurrence.table.c.intervention_id
+    own = intervention_aim.c.intervention_id == occurrence.deed
     sure = any_row(intervention_aim, own, is_any(intervention_aim.c.aim, meant.words))
     return _done(occurrence, Holds(sure, or_(sure, ~any_row(intervention_aim, own))))
 
@@ -181,7 +186,7 @@ def _person_did(occurrence: Occurrence, _: Condition, meant: Meant) -> Holds:
 
     A working life is known where it is on record from when to when, without a qualifier.
     """
-    deed = occurrence.table.c.intervention_id
+    deed = occurrence.deed
     own = intervention_person.c.intervention_id == deed
     sure = any_row(intervention_person, own, one_of_ids(intervention_person.c.person_id, meant.ids))
     said = any_row(
@@ -254,19 +259,27 @@ def objects_meant(value: str) -> Selection:
     return select(object_.c.id).where(or_(numbered, and_(*titled) if titled else false()))
 
 
-def _on_object(occurrence: Occurrence, condition: Condition, _: Meant) -> Holds:
-    found = occurrence.table.c.object_id.in_(objects_meant(condition.value))
+def is_object(owner: Value, condition: Condition, _: Meant) -> Holds:
+    """Whether the object of an id is meant."""
+    found = owner.in_(objects_meant(condition.value))
     return Holds(found, found)
 
 
-def _on_kind_of_object(occurrence: Occurrence, _: Condition, meant: Meant) -> Holds:
-    owner = occurrence.table.c.object_id
+def is_of_kind(owner: Value, _: Condition, meant: Meant) -> Holds:
+    """Whether the object of an id is of a kind; perhaps where none is recorded."""
     alike = owner.in_(select(object_.c.id).where(is_any(object_.c.kind, meant.words)))
     unknown = owner.in_(select(object_.c.id).where(object_.c.kind.is_(None)))
     return Holds(alike, or_(alike, unknown))
 
 
 Judge = Callable[[Occurrence, Condition, Meant], Holds]
+JudgeById = Callable[[Value, Condition, Meant], Holds]
+
+
+def _of_its_object(judge: JudgeById) -> Judge:
+    return lambda one, condition, meant: judge(one.table.c.object_id, condition, meant)
+
+
 ON_MATTER: dict[str, Judge] = {"material": _material_is, "reversibility": _reversible_as}
 """Conditions that are judged twice where neither material nor class is on record."""
 JUDGES: dict[str, Judge] = {
@@ -280,6 +293,6 @@ JUDGES: dict[str, Judge] = {
     "person": _person_did,
     "date": _done_in,
     "source": _known_from,
-    "object": _on_object,
-    "object kind": _on_kind_of_object,
+    "object": _of_its_object(is_object),
+    "object kind": _of_its_object(is_of_kind),
 }

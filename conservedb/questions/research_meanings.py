@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Sequence
 from typing import Any
 
 from sqlalchemy import BindParameter, Connection, bindparam, select, union_all
 
-from conservedb.knowledge.research import And, Condition, Not, Or, Tree
+from conservedb.knowledge.research import Condition
 from conservedb.knowledge.verdicts import WORST_FIRST
 from conservedb.questions import meanings
 from conservedb.questions.answers import NoSuch
@@ -78,17 +78,6 @@ STATEMENTS = (
 
 Meanings = tuple[tuple[Condition, Meant], ...]
 """Each condition of a question with what its value means; it can be kept as a key."""
-
-
-def conditions(tree: Tree) -> Iterator[Condition]:
-    """Every condition of a question, from the left."""
-    if isinstance(tree, Condition):
-        yield tree
-    elif isinstance(tree, Not):
-        yield from conditions(tree.part)
-    elif isinstance(tree, And | Or):
-        for part in tree.parts:
-            yield from conditions(part)
 
 
 def meaning_of(connection: Connection, condition: Condition) -> Meant:

@@ -21,7 +21,7 @@ from conservedb.questions.research_conditions import (
     objects_meant,
     span_of,
 )
-from conservedb.questions.research_occurrences import any_row
+from conservedb.questions.research_occurrences import AGENT, LAYER, WORK, any_row
 from conservedb.questions.research_terms import Meant, has_words, is_any, one_of_ids
 from conservedb.records.layers import layer
 from conservedb.records.objects import object_
@@ -30,11 +30,20 @@ from conservedb.records.treatments import agent, intervention, intervention_pers
 
 
 class Narrowed(NamedTuple):
-    """Selections of the ids that can answer, and how few these commonly are (0 the fewest)."""
+    """Selections of the ids that can answer, and how few these commonly are (0 the fewest).
+
+    Attributes:
+        layers, agents, works: of each what can answer; none where nothing of it can.
+    """
 
     rank: int
     layers: tuple[Select[Any], ...]
     agents: tuple[Select[Any], ...]
+    works: tuple[Select[Any], ...] = ()
+
+    def of(self, what: int) -> tuple[Select[Any], ...]:
+        """Those of one kind of occurrence."""
+        return {LAYER: self.layers, AGENT: self.agents, WORK: self.works}[what]
 
 
 Meanings = Mapping[Condition, Meant]
@@ -55,6 +64,7 @@ def narrowed(tree: Tree, meanings: Meanings) -> Narrowed | None:
                 max(one.rank for one in parts),
                 tuple(chain.from_iterable(one.layers for one in parts)),
                 tuple(chain.from_iterable(one.agents for one in parts)),
+                tuple(chain.from_iterable(one.works for one in parts)),
             )
     return None
 
@@ -64,6 +74,7 @@ def _by_object(objects: Selection) -> Narrowed:
         0,
         (select(layer.c.id).where(layer.c.object_id.in_(objects)),),
         (select(agent.c.id).where(agent.c.object_id.in_(objects)),),
+        (select(intervention.c.id).where(intervention.c.object_id.in_(objects)),),
     )
 
 
@@ -78,7 +89,10 @@ def _kind_of_object(_: Condition, meant: Meant) -> Narrowed:
 
 
 def _material(_: Condition, meant: Meant) -> Narrowed:
-    """With all that has neither material nor class on record: it may be what is meant."""
+    """With all that has neither material nor class on record: it may be what is meant.
+
+    Work of which nothing that was used is on record has no matter to be asked for.
+    """
     materials = materials_meant(meant)
     loosely = (*meant.classes, *meant.above)
     said = select(statement.c.layer_id).where(
@@ -112,6 +126,7 @@ def _by_deed(rank: int, deeds: Selection, *more: Select[Any]) -> Narrowed:
             *more,
         ),
         (select(agent.c.id).where(agent.c.intervention_id.in_(deeds)),),
+        (select(intervention.c.id).where(intervention.c.id.in_(deeds)),),
     )
 
 

@@ -1,6 +1,8 @@
-"""What a researcher's question is asked of: layers at their places, and agents that were used.
+"""What a researcher's question is asked of: layers at their places, agents that were used, work.
 
-Both are given the same face: whose date, intervention, material and place a condition looks at.
+Work is an intervention of which neither is on record: nothing that was laid or used can be asked
+of it. All are given the same face: whose date, intervention, material and place a condition
+looks at.
 A condition holds surely, perhaps or not, which is two SQL conditions, the one within the other.
 """
 
@@ -13,7 +15,6 @@ from typing import Any, NamedTuple
 from sqlalchemy import (
     Table,
     and_,
-    case,
     exists,
     false,
     func,
@@ -27,11 +28,10 @@ from sqlalchemy.sql.selectable import FromClause, Select
 
 from conservedb.questions.asking import blank
 from conservedb.questions.research_terms import Test, Value
-from conservedb.records.base import DATE_PARTS
 from conservedb.records.layers import layer, layer_candidate
 from conservedb.records.treatments import agent, agent_place, intervention, intervention_place
 
-LAYER, AGENT = 1, 2
+LAYER, AGENT, WORK = 1, 2, 3
 """What an occurrence is, as a number in rows of the database."""
 
 
@@ -50,7 +50,7 @@ AtPlace = Callable[[Value], Holds]
 
 @dataclass(frozen=True)
 class Occurrence:
-    """Layers or agents as rows of a selection.
+    """Layers, agents or work as rows of a selection.
 
     Attributes:
         source: where the rows come from.
@@ -69,8 +69,13 @@ class Occurrence:
 
     @property
     def id(self) -> Value:
-        """The id of the layer or agent."""
+        """The id of the layer, agent or intervention."""
         return self.table.c.id
+
+    @property
+    def deed(self) -> Value:
+        """The id of the intervention that laid or used it, or that it is."""
+        return self.table.c.id if self.what == WORK else self.table.c.intervention_id
 
     @property
     def is_layer(self) -> bool:
@@ -78,8 +83,15 @@ class Occurrence:
         return self.what == LAYER
 
     @property
+    def of_matter(self) -> bool:
+        """Whether it is of something that was laid or used."""
+        return self.what != WORK
+
+    @property
     def nameless(self) -> Test:
-        """Whether neither material nor class is on record."""
+        """Whether neither material nor class of what was laid or used is on record."""
+        if not self.of_matter:
+            return false()
         c = self.table.c
         return and_(c.material_id.is_(None), c.material_class_id.is_(None))
 
@@ -94,6 +106,8 @@ class Occurrence:
             return holds(self.place)
         if self.is_layer:
             return _at_places_of_layer(holds, unplaced)
+        if self.what == WORK:
+            return _at_places_of_work(holds, unplaced)
         return _at_places_of_agent(holds, unplaced)
 
 
@@ -130,33 +144,41 @@ def _at_places_of_agent(holds: AtPlace, unplaced: Holds) -> Holds:
     )
 
 
+def _at_places_of_work(holds: AtPlace, unplaced: Holds) -> Holds:
+    own = intervention_place.c.intervention_id == intervention.c.id
+    found, nowhere = holds(intervention_place.c.place_id), ~any_row(intervention_place, own)
+    return Holds(
+        or_(any_row(intervention_place, own, found.sure), and_(nowhere, unplaced.sure)),
+        or_(any_row(intervention_place, own, found.may), and_(nowhere, unplaced.may)),
+    )
+
+
 def any_row(table: FromClause, *conditions: Test) -> Test:
     """Whether a table, or a join, has a row that meets the conditions."""
     found: Select[Any] = select(literal_column("1")).select_from(table).where(*conditions)
     return exists(found.correlate_except(table))
 
 
-def _dates_of_layers() -> dict[str, Value]:
-    """The date of a layer; where it has none of its own, that of its intervention."""
-    own = or_(layer.c.date_derived != "blank", layer.c.intervention_id.is_(None))
-    return {
-        part: case((own, layer.c[f"date_{part}"]), else_=intervention.c[f"date_{part}"])
-        for part in DATE_PARTS
-    }
-
-
+_CAME: dict[str, Value] = {
+    "earliest": layer.c.came_from,
+    "latest": layer.c.came_to,
+    "flags": layer.c.came_flags,
+}
+"""When a layer came, by its own date, that of its intervention, and all else on record."""
 _NATURAL = and_(
     layer.c.intervention_id.is_(None),
     blank(layer.c.origin).in_([literal_column(f"'{one}'") for one in ("maker", "arisen")]),
 )
 _DEED_OF_LAYER = layer.outerjoin(intervention, intervention.c.id == layer.c.intervention_id)
 _DEED_OF_AGENT = agent.outerjoin(intervention, intervention.c.id == agent.c.intervention_id)
-_DATES_OF_DEED: dict[str, Value] = {part: intervention.c[f"date_{part}"] for part in DATE_PARTS}
-OCCURRENCES = (
-    Occurrence(LAYER, layer, _DEED_OF_LAYER, _dates_of_layers(), _NATURAL),
-    Occurrence(AGENT, agent, _DEED_OF_AGENT, _DATES_OF_DEED, false()),
+_OF_DEED: dict[str, Value] = {part: intervention.c[f"date_{part}"] for part in _CAME}
+MATTER = (
+    Occurrence(LAYER, layer, _DEED_OF_LAYER, _CAME, _NATURAL),
+    Occurrence(AGENT, agent, _DEED_OF_AGENT, _OF_DEED, false()),
 )
 """Each layer once and each agent once, wherever they are."""
+OCCURRENCES = (*MATTER, Occurrence(WORK, intervention, intervention, _OF_DEED, false()))
+"""With the work too of which neither is on record."""
 AT_PLACES = (
     Occurrence(
         LAYER,
@@ -165,7 +187,7 @@ AT_PLACES = (
             layer_candidate,
             and_(layer.c.place_id.is_(None), layer_candidate.c.layer_id == layer.c.id),
         ),
-        _dates_of_layers(),
+        _CAME,
         _NATURAL,
         func.coalesce(layer.c.place_id, layer_candidate.c.place_id),
         layer.c.place_id.is_(None),
@@ -180,12 +202,27 @@ AT_PLACES = (
                 intervention_place.c.intervention_id == agent.c.intervention_id,
             ),
         ),
-        _DATES_OF_DEED,
+        _OF_DEED,
         false(),
         func.coalesce(agent_place.c.place_id, intervention_place.c.place_id),
     ),
+    Occurrence(
+        WORK,
+        intervention,
+        intervention.outerjoin(
+            intervention_place, intervention_place.c.intervention_id == intervention.c.id
+        ),
+        _OF_DEED,
+        false(),
+        intervention_place.c.place_id,
+    ),
 )
-"""Each layer and each agent once for every place where it lies or may lie, or was used."""
+"""Each once for every place where it lies or may lie, was used or was done."""
+BARE = and_(
+    ~any_row(layer, layer.c.intervention_id == intervention.c.id),
+    ~any_row(agent, agent.c.intervention_id == intervention.c.id),
+)
+"""Whether an intervention has neither layer nor agent on record."""
 
 
 def all_of(parts: list[Holds]) -> Holds:

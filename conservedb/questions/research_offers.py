@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterable
 
 from sqlalchemy import Connection
 
-from conservedb.knowledge.research import STATES, Tree
+from conservedb.knowledge.research import STATES, Tree, conditions
 from conservedb.knowledge.rules import OF_OBJECTS
 from conservedb.knowledge.verdicts import WORST_FIRST
 from conservedb.questions.checks_reference import reference
@@ -14,7 +14,6 @@ from conservedb.questions.completing import MOST, Known, complete
 from conservedb.questions.research_meanings import (
     OBJECT_KINDS,
     SOURCE_KINDS,
-    conditions,
     meaning_of,
 )
 from conservedb.records.layers import IDENTIFIED

@@ -26,22 +26,22 @@ _spot, _part, _lying = place.alias("spot"), component.alias("part"), layer.alias
 _seen, _examined = observation.alias("seen"), intervention.alias("examined")
 
 
-def _borne_by(occurrence: Occurrence, _: Condition, meant: Meant) -> Holds:
-    """Of a joint either side bears it; perhaps where the matter of one is not recorded."""
+def _borne_by(occurrence: Occurrence, condition: Condition, meant: Meant) -> Holds:
+    return occurrence.at_places(lambda at: is_borne_by(at, condition, meant), PERHAPS_HOLDS)
+
+
+def is_borne_by(place_id: Value, _: Condition, meant: Meant) -> Holds:
+    """Whether a part of some material bears the place of an id.
+
+    Of a joint either side bears it; perhaps where the matter of one is not recorded.
+    """
     sides = or_(_part.c.id == _spot.c.component_id, _part.c.id == _spot.c.other_component_id)
-    parts = _spot.join(_part, sides)
-
-    def at(place_id: Value) -> Holds:
-        here = _spot.c.id == place_id
-        own = and_(
-            _part.c.material_id.is_not(None), _part.c.material_id.in_(materials_meant(meant))
-        )
-        said = stated("component", _part.c.id, materials_meant(meant))
-        sure = any_row(parts, here, own)
-        perhaps = any_row(parts, here, or_(_part.c.material_id.is_(None), said))
-        return Holds(sure, or_(sure, perhaps, ~any_row(parts, here)))
-
-    return occurrence.at_places(at, PERHAPS_HOLDS)
+    parts, here = _spot.join(_part, sides), _spot.c.id == place_id
+    own = and_(_part.c.material_id.is_not(None), _part.c.material_id.in_(materials_meant(meant)))
+    said = stated("component", _part.c.id, materials_meant(meant))
+    sure = any_row(parts, here, own)
+    perhaps = any_row(parts, here, or_(_part.c.material_id.is_(None), said))
+    return Holds(sure, or_(sure, perhaps, ~any_row(parts, here)))
 
 
 def _observed_after(occurrence: Occurrence, condition: Condition, _: Meant) -> Holds:

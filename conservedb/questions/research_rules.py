@@ -11,7 +11,16 @@ from collections.abc import Iterable, Iterator, Sequence
 
 from sqlalchemy import Connection, literal_column, select
 
-from conservedb.knowledge.research import And, Condition, Not, Or, Tree
+from conservedb.knowledge.research import (
+    And,
+    Condition,
+    Not,
+    Or,
+    Tree,
+    conditions,
+    each_has,
+    on_rows,
+)
 from conservedb.knowledge.rule_case import BROKEN, Finding
 from conservedb.knowledge.rules import OF_OBJECTS, found
 from conservedb.questions.answers import NoSuch
@@ -44,6 +53,15 @@ def known_rule(connection: Connection, value: str) -> str:
     return key
 
 
+def where_ruled(tree: Tree, rows: str) -> Tree:
+    """What holds of occurrences of all objects for which it matters where rules are broken."""
+    if rows == "layers":
+        return without_rules(tree)
+    parts = [And(one.parts) for one in each_has(on_rows(tree, rows))]
+    ruled = [one for one in parts if any(each.field == "rule" for each in conditions(one))]
+    return Or(tuple(map(without_rules, ruled)))
+
+
 def without_rules(tree: Tree, wanted: bool = True) -> Tree:
     """Conditions that hold wherever those given can hold, whatever the rules find."""
     if isinstance(tree, Condition):
@@ -53,7 +71,7 @@ def without_rules(tree: Tree, wanted: bool = True) -> Tree:
     if isinstance(tree, Not):
         return Not(without_rules(tree.part, not wanted))
     parts = tuple(without_rules(part, wanted) for part in tree.parts)
-    return And(parts) if isinstance(tree, And) else Or(parts)
+    return Or(parts) if isinstance(tree, Or) else And(parts)
 
 
 def broken_at(connection: Connection, key: str, objects: Sequence[int], day: int) -> Meant:

@@ -7,7 +7,8 @@ from dataclasses import dataclass
 from sqlalchemy import BindParameter, Connection, bindparam, select
 
 from conservedb.knowledge.research import Research
-from conservedb.knowledge.research_words import AskError, describe, read_conditions
+from conservedb.knowledge.research_told import describe
+from conservedb.knowledge.research_words import AskError, read_conditions
 from conservedb.questions.answers import NoSuch
 from conservedb.questions.asking import Question, Row, blank, dated
 from conservedb.questions.basics import When

@@ -15,7 +15,7 @@ from typing import NamedTuple
 from sqlalchemy import Connection, func, literal_column, select
 
 from conservedb.dates import is_known
-from conservedb.knowledge.research import Research
+from conservedb.knowledge.research import Research, conditions
 from conservedb.knowledge.research_words import AskError
 from conservedb.knowledge.scales import round_steps
 from conservedb.knowledge.survival import (
@@ -33,7 +33,6 @@ from conservedb.knowledge.survival import (
 )
 from conservedb.questions.asking import Question, Row
 from conservedb.questions.research_answers import CERTAIN, POSSIBLE, UNIDENTIFIED, ResearchRow
-from conservedb.questions.research_meanings import conditions
 from conservedb.questions.tally import OBJECTS, wanted
 from conservedb.records.layers import layer, sighting
 from conservedb.records.objects import object_

@@ -68,6 +68,17 @@ RESEARCH = (
         _HERE,
     ),
     Action(
+        "has",
+        ("h",),
+        "h",
+        "has",
+        "Ask for what it has, or no longer",
+        "Of locations, interventions and objects: the condition or group under the cursor is asked"
+        " of a layer or use by itself, so that others can be asked for beside it; n then asks"
+        " that there is none.",
+        _HERE,
+    ),
+    Action(
         "surely",
         ("c",),
         "c",

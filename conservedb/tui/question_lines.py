@@ -10,13 +10,15 @@ from collections.abc import Callable, Iterator
 from dataclasses import replace
 from typing import NamedTuple, TypeAlias
 
-from conservedb.knowledge.research import And, Condition, Not, Or, Tree
-from conservedb.knowledge.research_words import sentence
+from conservedb.knowledge.research import And, Condition, Has, Not, Or, Tree
+from conservedb.knowledge.research_told import sentence
 
 Path: TypeAlias = tuple[int, ...]
-Group: TypeAlias = And | Or
+Group: TypeAlias = And | Or | Has
 Change: TypeAlias = Callable[[Tree, Path], Tree]
 ROOT: Path = ()
+HAS = "it has a layer, a use or work of which all of these hold:"
+HAS_NONE = "it has nothing on record of which all of these hold:"
 
 
 class Line(NamedTuple):
@@ -50,7 +52,7 @@ def _lines(tree: Tree, path: Path, joins: str) -> Iterator[Line]:
         yield Line(path, joins, f"{'not that ' * negations}{sentence(bare)}", is_group=False)
         return
     yield Line(path, joins, _head(bare, negations), is_group=True)
-    word = "and" if isinstance(bare, And) else "or"
+    word = "or" if isinstance(bare, Or) else "and"
     for index, part in enumerate(bare.parts):
         yield from _lines(part, (*path, index), word if index else "")
 
@@ -58,6 +60,8 @@ def _lines(tree: Tree, path: Path, joins: str) -> Iterator[Line]:
 def _head(group: Group, negations: int) -> str:
     if not group.parts:
         return "all on record"
+    if isinstance(group, Has):
+        return HAS if negations % 2 == 0 else HAS_NONE
     if isinstance(group, Or) and negations == 1:
         return "none of these holds:"
     holds = "all of these hold:" if isinstance(group, And) else "at least one of these holds:"
@@ -136,6 +140,8 @@ def switched(tree: Tree, path: Path) -> Tree:
 
     def turned(group: Condition | Group) -> Tree:
         assert not isinstance(group, Condition)
+        if isinstance(group, Has):
+            return Has((Or(group.parts),)) if len(group.parts) > 1 else group
         return Or(group.parts) if isinstance(group, And) else And(group.parts)
 
     return _changed(tree, above, turned) if tree != And() else tree
@@ -148,11 +154,30 @@ def bracketed(tree: Tree, path: Path) -> Tree:
         return tree
     if isinstance(here, Condition):
         above = at(tree, path[:-1])
-        return _changed(tree, path, lambda c: Or((c,)) if isinstance(above, And) else And((c,)))
+        return _changed(tree, path, lambda c: And((c,)) if isinstance(above, Or) else Or((c,)))
     index = path[-1]
     return _with_parts(
         tree, path[:-1], lambda parts: (*parts[:index], *here.parts, *parts[index + 1 :])
     )
+
+
+def asked_to_have(tree: Tree, path: Path) -> Tree:
+    """With what is at a line asked of a layer or use by itself; once more, no longer.
+
+    At the head of the whole, all of it is asked so. Within what is asked so, nothing changes.
+    """
+    here = at(tree, path)
+    if isinstance(here, Has):
+        return bracketed(tree, path)
+    if here == And() or any(isinstance(at(tree, path[:end]), Has) for end in range(len(path))):
+        return tree
+    if path == ROOT:
+        return And((_having(tree),))
+    return _changed(tree, path, _having)
+
+
+def _having(tree: Tree) -> Has:
+    return Has(tree.parts if isinstance(tree, And) else (tree,))
 
 
 def surer(tree: Tree, path: Path) -> Tree:

@@ -178,12 +178,13 @@ class Database:
             Unanswered: the file cannot be used, or there is no such thing in it.
         """
         from conservedb.dates import DateError
+        from conservedb.knowledge.research_words import AskError
         from conservedb.questions.answers import NoSuch
         from conservedb.store.problems import DatabaseProblem
 
         try:
             return work()
-        except (DatabaseProblem, NoSuch, DateError) as problem:
+        except (AskError, DatabaseProblem, NoSuch, DateError) as problem:
             raise Unanswered(str(problem)) from problem
         except Exception as problem:
             if not isinstance(problem.__cause__, sqlite3.Error):

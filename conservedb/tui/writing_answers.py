@@ -8,7 +8,8 @@ from pathlib import Path
 
 from conservedb.exchange.answers_out import about_answer, write_answer
 from conservedb.exchange.answers_out_research import HEADER, cells_of_row
-from conservedb.knowledge.research_words import describe, say
+from conservedb.knowledge.research_told import describe
+from conservedb.knowledge.research_words import say
 from conservedb.questions.research import counts, rows
 from conservedb.questions.wording import counted
 from conservedb.store.connect import raw_of

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -12,19 +14,15 @@ from conservedb.knowledge.research import (
     STATES,
     And,
     Condition,
+    Has,
     Not,
     Or,
     Research,
     Tree,
+    on_rows,
 )
-from conservedb.knowledge.research_words import (
-    AskError,
-    describe,
-    read,
-    read_conditions,
-    say,
-    say_conditions,
-)
+from conservedb.knowledge.research_told import describe
+from conservedb.knowledge.research_words import AskError, read, read_conditions, say, say_conditions
 from conservedb.records.research import RESEARCH_ROWS
 from tests.nasty import NASTY
 
@@ -172,16 +170,77 @@ def test_a_question_is_told_as_a_sentence() -> None:
         ' and not (person: "W. Orde" or kind: join)'
     )
     assert describe(read(text)) == (
-        "Objects with a layer or an agent of which this holds: it is, or belongs to,"
-        " “cellulose nitrate”, and at the close of “1950” it is there, wholly or in part, and not"
-        " that (“W. Orde” took part in the intervention, or the intervention is of the kind"
-        " “join”). All of this is asked of one and the same layer or use: objects answer that have"
-        " such a one, whatever else they have."
+        "Objects with a layer, a use of an agent or other work of which this holds: it is, or"
+        " belongs to, “cellulose nitrate”, and at the close of “1950” it is there, wholly or in"
+        " part, and not that (“W. Orde” took part in the intervention, or the intervention is of"
+        " the kind “join”). All of this is asked of one and the same layer, use or work: objects"
+        " answer that have such a one, whatever else they have."
+    )
+    assert describe(
+        read("objects where object kind: chest and has (role: fill) and has none (kind: join)")
+    ) == (
+        "Objects of which this holds: it has a layer, a use of an agent or other work of which"
+        " this holds: (its role is “fill”), and nothing is on record there of which this holds:"
+        " (the intervention is of the kind “join”), and the object is of the kind “chest”."
+    )
+    assert describe(read("places where object: A.1")) == (
+        "Places of which this holds: the object has the number, or the words in its title, “A.1”."
+    )
+    assert describe(read("not not role: fill")) == (
+        "Layers and uses of agents of which this holds: its role is “fill”."
     )
     assert describe(read("places")) == "Places: all on record."
     assert describe(read("date: certainly 1930s")) == (
-        "Layers and uses of agents of which this holds: certainly, it was done “1930s”."
+        "Layers and uses of agents of which this holds: for certain it was done “1930s”."
     )
+
+
+@pytest.mark.parametrize(
+    ("text", "problem"),
+    [
+        ("has (role: fill)", '"has" is asked of places, interventions or objects, not of a layer'),
+        ("objects where has role: fill", 'after "has" or "has none" stand conditions in brackets'),
+        ("objects where has (has (role: fill))", "cannot stand within another"),
+        ("objects where has none ()", "a condition is a field, a colon and a value"),
+        ("objects where has (role: fill", "a bracket is open"),
+    ],
+)
+def test_what_rows_have_is_asked_rightly(text: str, problem: str) -> None:
+    with pytest.raises(AskError, match=re.escape(problem)):
+        read(text)
+
+
+def test_what_rows_have_and_have_not() -> None:
+    fill, join = Condition("role", "fill"), Condition("kind", "join")
+    text = "objects where has (role: fill and kind: join) and not has (kind: join)"
+    asked = read(text)
+    assert asked.where == And((Has((fill, join)), Not(Has((join,)))))
+    assert say(asked) == ("objects where has (role: fill and kind: join) and has none (kind: join)")
+    assert read(say(asked)) == asked
+
+
+@pytest.mark.parametrize(
+    ("text", "same"),
+    [
+        ("role: fill and kind: join", "has (role: fill and kind: join)"),
+        (
+            "role: fill and has none (kind: join) and date: 1950",
+            "has none (kind: join) and has (role: fill and date: 1950)",
+        ),
+        ("object: A.1 and has none (kind: join)", "has none (kind: join) and object: A.1"),
+        (
+            "object: A.1 or role: fill or kind: join",
+            "object: A.1 or has (role: fill or kind: join)",
+        ),
+        ("not (role: fill or has (kind: join))", "not (has (kind: join) or has (role: fill))"),
+        ("not role: fill", "has (not role: fill)"),
+        ("not object: A.1", "not object: A.1"),
+    ],
+)
+def test_conditions_joined_by_and_are_asked_of_one_occurrence(text: str, same: str) -> None:
+    asked = on_rows(read(f"objects where {text}").where, "objects")
+    assert asked == read(f"objects where {same}").where
+    assert on_rows(asked, "objects") == asked
 
 
 def test_every_field_can_be_told() -> None:

@@ -16,7 +16,7 @@ from typing import Any
 
 from conservedb.dates import OPEN_END, OPEN_START, read, read_span
 from conservedb.knowledge.behaviour import Lying
-from conservedb.knowledge.research import And, Condition, Not, Or, Research, Tree
+from conservedb.knowledge.research import And, Condition, Has, Not, Or, Research, Tree
 from conservedb.knowledge.verdicts import verdict
 from conservedb.questions.behaviour import Materials
 from conservedb.questions.checks_reference import begins_with
@@ -70,7 +70,10 @@ class Tables:
 
 @dataclass
 class Occurrence:
-    """A layer or a use of an agent; `places` has several where an agent was used at several."""
+    """A layer, a use of an agent, or work of which neither is on record.
+
+    `places` has several where an agent was used, or work done, at several.
+    """
 
     what: str
     row: Row
@@ -81,9 +84,9 @@ class Occurrence:
 
     @property
     def date(self) -> tuple[int, int, int]:
-        own = self.what == "layer" and (self.row["date_derived"] != "blank" or not self.deed)
-        source = self.row if own else self.deed
-        return source["date_earliest"], source["date_latest"], source["date_flags"]
+        if self.what == "layer":
+            return self.row["came_from"], self.row["came_to"], self.row["came_flags"]
+        return self.deed["date_earliest"], self.deed["date_latest"], self.deed["date_flags"]
 
     @property
     def natural(self) -> bool:
@@ -91,6 +94,8 @@ class Occurrence:
 
     @property
     def nameless(self) -> bool:
+        if self.what == "work":
+            return False
         return self.row["material_id"] is None and self.row["material_class_id"] is None
 
 
@@ -111,6 +116,57 @@ def occurrences(tables: Tables) -> Iterator[Occurrence]:
                 r["place_id"] for r in tables.of("intervention_place", intervention_id=wanted)
             ]
         yield Occurrence("agent", row, deed, places)
+    for deed in tables.rows["intervention"]:
+        own = {"intervention_id": deed["id"]}
+        if not tables.of("layer", **own) and not tables.of("agent", **own):
+            done = [r["place_id"] for r in tables.of("intervention_place", **own)]
+            yield Occurrence("work", deed, deed, done)
+
+
+OF_MATTER = ("material", "reversibility", "role", "identified", "state", "as")
+OF_ROWS = {
+    "places": ("object", "object kind", "part material"),
+    "interventions": ("object", "object kind"),
+    "objects": ("object", "object kind"),
+}
+
+
+def mentions(tree: Tree, kind: type) -> list[Any]:
+    """All of a kind that stand in a tree."""
+    if isinstance(tree, kind):
+        return [tree]
+    if isinstance(tree, Condition):
+        return []
+    parts = (tree.part,) if isinstance(tree, Not) else tree.parts
+    return [found for part in parts for found in mentions(part, kind)]
+
+
+def by_itself(tree: Tree, rows: str) -> bool:
+    asked = mentions(tree, Condition)
+    own = all(one.field in OF_ROWS[rows] for one in asked)
+    return bool(asked) and own and not mentions(tree, Has)
+
+
+def split(tree: And | Or, rows: str) -> tuple[list[Tree], list[Tree]]:
+    """What is asked of the row part by part, and what of one and the same occurrence."""
+    apart = [one for one in tree.parts if by_itself(one, rows) or mentions(one, Has)]
+    rest = tuple(one for one in tree.parts if one not in apart)
+    return apart, [type(tree)(rest)] if rest else []
+
+
+def asked_for(tree: Tree, rows: str, wanted: bool = True) -> Iterator[tuple[Tree, bool]]:
+    """What rows are asked to have, or not to have."""
+    if by_itself(tree, rows):
+        return
+    if isinstance(tree, Not) and mentions(tree, Has):
+        yield from asked_for(tree.part, rows, not wanted)
+    elif isinstance(tree, And | Or):
+        apart, together = split(tree, rows)
+        for part in apart:
+            yield from asked_for(part, rows, wanted)
+        yield from ((one, wanted) for one in together)
+    else:
+        yield tree, wanted
 
 
 @dataclass(eq=False)
@@ -122,24 +178,77 @@ class ByHand:
     broken: dict[str, Callable[[Occurrence, int | None], int]] = field(default_factory=dict)
 
     def answer(self, research: Research) -> dict[Any, tuple[int, int]]:
-        """Each row by its key, with its score (3 certain, 2 possible, 1 unidentified)."""
-        found: dict[Any, list[int]] = defaultdict(list)
+        """Each row by its key, with its score (3 certain, 2 possible, 1 unidentified).
+
+        And how many occurrences it has of what it is asked to have.
+        """
+        if research.rows == "layers":
+            return {
+                (one.what, one.row["id"]): (score, 1)
+                for one in occurrences(self.tables)
+                if one.what != "work" and (score := self.score(one, research.where))
+            }
+        answers: dict[Any, tuple[int, int]] = {}
+        table = research.rows.removesuffix("s")
+        mine: dict[Any, list[Occurrence]] = defaultdict(list)
         for one in occurrences(self.tables):
-            if research.rows == "places":
-                for place in one.places:
-                    here = Occurrence(one.what, one.row, one.deed, [place], alone=True)
-                    score = self.score(here, research.where)
-                    found[place].append(min(score, 2) if one.several else score)
-                continue
-            key: Any = {
-                "layers": (one.what, one.row["id"]),
-                "interventions": one.row["intervention_id"],
-                "objects": one.row["object_id"],
-            }[research.rows]
-            if key is not None:
-                found[key].append(self.score(one, research.where))
-        answers = {key: [score for score in scores if score] for key, scores in found.items()}
-        return {key: (max(scores), len(scores)) for key, scores in answers.items() if scores}
+            for key in self._keys(one, research.rows):
+                here = Occurrence(one.what, one.row, one.deed, [key], one.several, alone=True)
+                mine[key].append(here if research.rows == "places" else one)
+        for row in self.tables.rows[table]:
+            there = mine[row["id"]]
+            high, low = (self.of_row(research, row, there, most) for most in (YES, NO))
+            score = (0, 2, 3)[high] if high == low else 1
+            if score:
+                answers[row["id"]] = score, self.shown(research, there)
+        return answers
+
+    def _keys(self, one: Occurrence, rows: str) -> list[Any]:
+        if rows == "places":
+            return one.places
+        return [one.row["object_id"]] if rows == "objects" else [one.deed.get("id")]
+
+    def of_row(self, research: Research, row: Row, mine: list[Occurrence], most: int) -> int:
+        """How far a row answers if what nobody identified is taken as meant, or as not."""
+
+        def best(tree: Tree) -> int:
+            score = max((self.score_here(one, tree) for one in mine), default=0)
+            return {0: NO, 1: most, 2: MAYBE, 3: YES}[score]
+
+        def judge(tree: Tree) -> int:
+            if by_itself(tree, research.rows):
+                return self.itself(research.rows, row, tree)
+            if isinstance(tree, Not) and mentions(tree, Has):
+                return YES - judge(tree.part)
+            if isinstance(tree, And | Or):
+                apart, together = split(tree, research.rows)
+                values = [*map(judge, apart), *map(best, together)]
+                return max(values) if isinstance(tree, Or) else min(values, default=YES)
+            return best(tree)
+
+        return judge(research.where)
+
+    def itself(self, rows: str, row: Row, tree: Tree) -> int:
+        """How far a row answers by what it is itself."""
+        if isinstance(tree, Not):
+            return YES - self.itself(rows, row, tree.part)
+        if isinstance(tree, Condition):
+            owner = row["id"] if rows == "objects" else row["object_id"]
+            places = [row["id"]] if rows == "places" else []
+            value = self.condition(Occurrence("work", {"object_id": owner}, {}, places), tree, None)
+            return value if value == YES or not tree.certainly else NO
+        values = [self.itself(rows, row, part) for part in tree.parts]
+        return max(values) if isinstance(tree, Or) else min(values)
+
+    def shown(self, research: Research, mine: list[Occurrence]) -> int:
+        """How many occurrences there are of what a row is asked to have."""
+        asked = list(asked_for(research.where, research.rows))
+        wanted = [tree for tree, wanted in asked if wanted] if asked else [research.where]
+        return sum(any(self.score_here(one, tree) for tree in wanted) for one in mine)
+
+    def score_here(self, one: Occurrence, tree: Tree) -> int:
+        score = self.score(one, tree)
+        return min(score, 2) if one.several and one.alone else score
 
     def score(self, one: Occurrence, tree: Tree) -> int:
         if not one.nameless:
@@ -148,7 +257,7 @@ class ByHand:
         return (0, 2, 3)[best] if best == worst else 1
 
     def holds(self, one: Occurrence, tree: Tree, matter: int | None) -> int:
-        if isinstance(tree, And):
+        if isinstance(tree, And | Has):
             return min((self.holds(one, part, matter) for part in tree.parts), default=YES)
         if isinstance(tree, Or):
             return max(self.holds(one, part, matter) for part in tree.parts)
@@ -158,6 +267,8 @@ class ByHand:
         return value if value == YES or not tree.certainly else NO
 
     def condition(self, one: Occurrence, asked: Condition, matter: int | None) -> int:
+        if one.what == "work" and asked.field in OF_MATTER:
+            return NO
         if asked.field in ("material", "reversibility"):
             return self.on_matter(one, asked, matter)
         name = asked.field.replace(" ", "_")

@@ -16,7 +16,7 @@ from sqlalchemy import Connection
 
 from conservedb.demo.build import tables_folder
 from conservedb.exchange.importing import import_folder
-from conservedb.knowledge.research import ROWS, STATES, And, Condition, Not, Or, Research, Tree
+from conservedb.knowledge.research import ROWS, STATES, And, Condition, Has, Not, Or, Research, Tree
 from conservedb.knowledge.research_words import say
 from conservedb.knowledge.rule_case import Finding
 from conservedb.knowledge.rules import OF_OBJECTS
@@ -143,6 +143,20 @@ class Asking:
         parts = tuple(self.tree(depth - 1) for _ in range(self.chance.randint(2, 3)))
         return And(parts) if shape < 0.8 else Or(parts)
 
+    def of_rows(self, depth: int = 2) -> Tree:
+        """What is asked of rows: several things that each has or has not."""
+        shape = self.chance.random()
+        if depth == 0 or shape < 0.5:
+            if shape < 0.1:
+                return self.tree(1)
+            inner = self.tree(1)
+            found = Has(inner.parts if isinstance(inner, And) else (inner,))
+            return Not(found) if self.chance.random() < 0.4 else found
+        if shape < 0.6:
+            return Not(self.of_rows(depth - 1))
+        parts = tuple(self.of_rows(depth - 1) for _ in range(self.chance.randint(2, 3)))
+        return And(parts) if shape < 0.85 else Or(parts)
+
     def _days(self) -> tuple[str, ...]:
         year = self.chance.randint(1880, 2026)
         return (str(year), f"{year}-06-14", f"{year // 10}X", f"between {year - 5} and {year}")
@@ -253,12 +267,19 @@ def test_random_questions(collection: Collection) -> None:
         check_answer(collection, Research(asking.chance.choice(ROWS), asking.tree()))
 
 
+def test_what_rows_have_and_have_not(collection: Collection) -> None:
+    asking = Asking(collection.by_hand.tables, 11, PLAIN)
+    for _ in range(8):
+        check_answer(collection, Research(asking.chance.choice(ROWS[1:]), asking.of_rows()))
+
+
 @pytest.mark.campaign
 @pytest.mark.parametrize("seed", range(int(os.environ.get("CONSERVEDB_QUESTIONS", "10"))))
 def test_many_random_questions(collection: Collection, seed: int) -> None:
     asking = Asking(collection.by_hand.tables, seed)
     for _ in range(10):
         check_answer(collection, Research(asking.chance.choice(ROWS), asking.tree()))
+        check_answer(collection, Research(asking.chance.choice(ROWS[1:]), asking.of_rows()))
 
 
 def test_the_conditions_are_not_all_of_nothing(collection: Collection) -> None:

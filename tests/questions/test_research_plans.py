@@ -85,6 +85,16 @@ def test_layers_are_searched(connection: Connection, text: str) -> None:
         assert scans(connection, paging(research, meanings, "date", False)) == []
 
 
+@pytest.mark.parametrize("rows", ROWS[1:])
+def test_what_rows_have_is_searched_too(connection: Connection, rows: str) -> None:
+    text = "has (material: material7 and role: fill) and has none (material: class1)"
+    research = read(f"{rows} where {text}")
+    meanings = meanings_on(connection, research, TODAY.toordinal())
+    for question in (counting(research, meanings), paging(research, meanings, "date", False)):
+        steps = scans(connection, question)
+        assert all(" best_" in step or " numbered " in step for step in steps)
+
+
 @pytest.mark.parametrize("column", COLUMNS)
 def test_sorting_by_a_column_searches_too(connection: Connection, column: str) -> None:
     research = read("material: material7")

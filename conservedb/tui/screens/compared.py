@@ -11,7 +11,7 @@ from textual.containers import Vertical
 from textual.content import Content
 from textual.screen import ModalScreen
 
-from conservedb.knowledge.research_words import describe
+from conservedb.knowledge.research_told import describe
 from conservedb.questions.research_answers import ResearchRow
 from conservedb.questions.research_compared import Compared
 from conservedb.tui.answer_columns import fitted, row_line

@@ -7,7 +7,8 @@ from typing import TYPE_CHECKING
 from textual import on
 
 from conservedb.knowledge.research import ROWS
-from conservedb.knowledge.research_words import describe, say
+from conservedb.knowledge.research_told import describe
+from conservedb.knowledge.research_words import say
 from conservedb.tui.about import Kind
 from conservedb.tui.answer_columns import columns_of, facts_of
 from conservedb.tui.hits import no_screen

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from conservedb.knowledge.research_words import AskError, describe
+from conservedb.knowledge.research_told import describe
+from conservedb.knowledge.research_words import AskError
 from conservedb.tui.about import About, Kind
 from conservedb.tui.recording import Field
 from conservedb.tui.screens.entry_sheet import EntrySheet, reason_sheet

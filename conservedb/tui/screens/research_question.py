@@ -8,8 +8,9 @@ from typing import TYPE_CHECKING
 from textual import on
 from textual.content import Content
 
-from conservedb.knowledge.research import ROWS, And, Condition, Research, Tree
-from conservedb.knowledge.research_words import describe, say
+from conservedb.knowledge.research import ROWS, And, Condition, Research, Tree, asks_has
+from conservedb.knowledge.research_told import describe
+from conservedb.knowledge.research_words import say
 from conservedb.tui import condition_fields, question_lines
 from conservedb.tui.answer_columns import columns_of
 from conservedb.tui.question_lines import ROOT, Change, Line, Path
@@ -191,6 +192,15 @@ class Questioned(Questioning):
     def action_bracket(self) -> None:
         """A group of its own, or the group dissolved."""
         self._change_here(question_lines.bracketed)
+
+    def action_has(self) -> None:
+        """Ask it of a layer or use by itself, or no longer."""
+        if self.rows == ROWS[0]:
+            self.tell("layers have no layers; w asks for locations, interventions or objects")
+        elif asks_has(question_lines.at(self.where, self.path)) and self.path == ROOT:
+            self.tell("go to what has no brackets of its own yet")
+        else:
+            self._change_here(question_lines.asked_to_have)
 
     def action_surely(self) -> None:
         """Only what is certain, or what is possible too."""
