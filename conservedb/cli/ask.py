@@ -14,8 +14,9 @@ ROW is {"sureness" (certain, possible, unidentified: its matter is on record nei
 nor as a class), "object", "title", "place": mark, "J1 or J2" where either may be meant, "J1, J2"
 where an agent was used at both, "what" (layer, agent, ""), "ref", "intervention", "material": key,
 words as found or class, "matter": its name, else the same, "role", "kind", "people", "date": DATE,
-of a place or object the first, "state": today, or on the day compared, "layers": how many layers
-and uses of agents answer}.
+its earliest and latest day those that all else on record leaves, of a place or object the first,
+"state": today, or on the day compared, "layers": how many layers, uses of agents and other work
+answer, 0 where it is asked only what is not there}.
 """
 
 from __future__ import annotations
@@ -37,6 +38,7 @@ if TYPE_CHECKING:
     from conservedb.knowledge.research import Research
     from conservedb.questions.research_answers import Counts, ResearchRow
 
+_USES = ("layer, use or work", "layers, uses and works")
 _ROWS = ("layers", "places", "interventions", "objects")
 
 
@@ -89,6 +91,10 @@ def command(
 
     Example: conservedb ask 'objects where material: "cellulose nitrate" and state: there on 1950
     and not (person: "W. Orde" or kind: join)'
+
+    All that is joined by and is asked of one layer or use. To ask several things of a place, an
+    intervention or an object, or for those that lack something: conservedb ask 'objects where
+    has (material: shellac) and has none (role: coating)'
     """
     words = " ".join(text)
     out = chosen(csv, jsonl, xlsx)
@@ -254,9 +260,9 @@ def _add_rows(lines: Lines, rows: Iterable[ResearchRow]) -> None:
             row.role,
             row.kind,
             row.people,
-            saying.dated(row.date),
+            saying.dated(row.date) if row.date.recorded else row.dated,
             state_words(row.state),
-            "" if row.what else counted(row.layers, "layer or use", "layers and uses"),
+            "" if row.what or not row.layers else counted(row.layers, *_USES),
             depth=1,
         )
 

@@ -339,7 +339,8 @@ def _say(tree: Tree) -> str:
         value = tree.value if tree.field == "state" else _quoted(tree.value)
         return f"{tree.field}: {certainly}{value}{_say_day(tree.on)}"
     if isinstance(tree, Has):
-        return f"has ({_say(And(tree.parts))})"
+        inside = tree.parts[0] if len(tree.parts) == 1 else And(tree.parts)
+        return f"has ({_say(inside)})"
     if isinstance(tree, Not):
         inner = _say(tree.part)
         if isinstance(tree.part, Has):

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import NamedTuple
 
+from conservedb.dates import iso
 from conservedb.knowledge.research import Research
 from conservedb.questions.basics import When
 
@@ -28,10 +29,11 @@ class ResearchRow(NamedTuple):
         what: "layer" or "agent"; "" for other rows than layers.
         ref: of the layer or agent, or of the intervention; "" for rows of places and objects.
         material, matter: the key of the material, and its name; else the words found or the class.
-        date: when it was done, in the words found; of a place or object the first of its answers.
-        earliest, latest: the days that this may mean.
+        date: when it was done, in the words found, and of a layer the days that all else on record
+            leaves of it; of a place or object the first of its answers.
         state: of a layer, on the day that is today for the question.
-        layers: how many layers and uses of agents answer at this row; 1 for rows of layers.
+        layers: how many layers, uses of agents and other work answer at this row; 1 for rows of
+            layers, none where it was asked only what is not there.
     """
 
     sureness: str
@@ -49,6 +51,17 @@ class ResearchRow(NamedTuple):
     date: When
     state: str
     layers: int
+
+    @property
+    def dated(self) -> str:
+        """The date as the trade says it; where none was written down, the days that are left.
+
+        "" of a row that was asked only what is not there.
+        """
+        if self.date.recorded or not self.layers:
+            return self.date.said if self.layers else ""
+        first, last = iso(self.date.earliest), iso(self.date.latest)
+        return f"undated; between {first} and {last}" if first and last else "undated"
 
 
 @dataclass(frozen=True, slots=True)

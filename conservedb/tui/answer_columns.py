@@ -133,9 +133,11 @@ def _line(columns: Sequence[tuple[Column, int]], draw: Callable[[str], Content])
 def cell(row: ResearchRow, name: str) -> str:
     """What stands in a column."""
     if name == "date":
-        return row.date.said
+        return row.dated
     if name == "material":
         return row.matter
+    if name == _NUMBER.name and not row.layers:
+        return ""
     if name == "state" and row.state:
         return _STATES.get(row.state, row.state)
     return str(getattr(row, name))

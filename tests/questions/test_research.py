@@ -197,3 +197,58 @@ def test_sorting_by_hostile_text_is_total(hostile: Engine) -> None:
         for column in COLUMNS:
             whole = list(rows(connection, research, TODAY, column))
             assert len(set(whole)) == len(whole) == counts(connection, research, TODAY).total
+
+
+# -- what rows have, and have not ---------------------------------------------------------
+
+
+def marks(engine: Engine, text: str, sureness: str = "") -> list[str]:
+    with reading(engine) as connection:
+        found = rows(connection, read(text), TODAY)
+        return sorted(
+            row.place or row.ref or row.object for row in found if sureness in ("", row.sureness)
+        )
+
+
+def test_a_row_can_be_asked_for_two_things_that_are_not_one(sample: Engine) -> None:
+    assert marks(sample, "objects where material: epoxy and material: portland", "certain") == []
+    both = "objects where has (material: epoxy) and has (material: portland)"
+    assert marks(sample, both, "certain") == ["Q.1"]
+
+
+def test_what_nobody_identified_keeps_none_from_being_certain(sample: Engine) -> None:
+    nothing = marks(sample, "places where has none (role: varnish)", "certain")
+    everything = marks(sample, "places where has (role: varnish)")
+    assert set(everything).isdisjoint(nothing)
+    lacking = "places where has none (material: epoxy)"
+    holding = "places where has (material: epoxy)"
+    assert set(marks(sample, lacking, "certain")).isdisjoint(marks(sample, holding))
+    for kind in ("possible", "unidentified"):
+        assert marks(sample, lacking, kind) == marks(sample, holding, kind)
+
+
+def test_work_without_layer_or_agent_answers_too(sample: Engine) -> None:
+    with sample.connect() as raw:
+        bare = raw.exec_driver_sql(
+            "SELECT i.ref FROM intervention i"
+            " WHERE i.id NOT IN (SELECT intervention_id FROM layer WHERE intervention_id NOT NULL)"
+            " AND i.id NOT IN (SELECT intervention_id FROM agent)"
+        ).scalars()
+        refs_of_bare = set(bare)
+    assert refs_of_bare
+    assert refs_of_bare <= set(marks(sample, "interventions"))
+    assert refs_of_bare.isdisjoint(marks(sample, "interventions where as: agent or as: layer"))
+    assert refs_of_bare.isdisjoint(refs(sample, "layers"))
+
+
+def test_an_object_with_nothing_on_record_answers_by_what_it_is(sample: Engine) -> None:
+    with reading(sample) as connection:
+        every = {row.object for row in rows(connection, read("objects"), TODAY)}
+        bare = {
+            row.object
+            for row in rows(connection, read("objects where has none (object: Q)"), TODAY)
+        }
+        (row, *_) = rows(connection, read("objects where has none (role: varnish)"), TODAY)
+    assert "Q.1" in every
+    assert bare == every
+    assert (row.layers, row.dated) == (0, "")

@@ -106,3 +106,49 @@ def test_a_condition_in_a_group_of_its_own_can_be_joined_the_other_way() -> None
     assert said(alone) == "role: fill and (kind: join)"
     joined, _ = lines.added(alone, (1,), Condition("aim", "remedial"))
     assert said(joined) == "role: fill and (kind: join or aim: remedial)"
+
+
+HAVING = "object: A.1 and has (role: fill and kind: join) and has none (role: wax)"
+
+
+def rows_tree(words: str) -> Tree:
+    return lines.grouped(read(f"objects where {words}").where)
+
+
+def test_what_a_row_has_is_a_group_of_its_own() -> None:
+    assert [(one.path, one.joins, one.said) for one in lines.lines_of(rows_tree(HAVING))] == [
+        ((), "", "all of these hold:"),
+        ((0,), "", "the object has the number, or the words in its title, “A.1”"),
+        ((1,), "and", lines.HAS),
+        ((1, 0), "", "its role is “fill”"),
+        ((1, 1), "and", "the intervention is of the kind “join”"),
+        ((2,), "and", lines.HAS_NONE),
+        ((2, 0), "", "its role is “wax”"),
+    ]
+
+
+@pytest.mark.parametrize(
+    ("words", "path", "now"),
+    [
+        ("role: fill and kind: join", (0,), "has (role: fill) and kind: join"),
+        ("role: fill and kind: join", ROOT, "has (role: fill and kind: join)"),
+        ("role: fill or kind: join", ROOT, "has (role: fill or kind: join)"),
+        ("not role: fill and kind: join", (0,), "has none (role: fill) and kind: join"),
+        ("has (role: fill) and kind: join", (0,), "role: fill and kind: join"),
+        ("has (role: fill) and kind: join", (0, 0), "has (role: fill) and kind: join"),
+        ("", ROOT, ""),
+    ],
+)
+def test_a_line_is_asked_of_what_a_row_has(words: str, path: Path, now: str) -> None:
+    tree = rows_tree(words) if words else And()
+    assert said(lines.asked_to_have(tree, path)) == now
+
+
+def test_what_a_row_has_is_changed_as_any_group() -> None:
+    tree = rows_tree("has (role: fill and kind: join) and date: 1950")
+    assert said(lines.negated(tree, (0,))) == "has none (role: fill and kind: join) and date: 1950"
+    assert said(lines.switched(tree, (0, 1))) == "has (role: fill or kind: join) and date: 1950"
+    assert said(lines.removed(tree, (0, 1))) == "has (role: fill) and date: 1950"
+    added, at = lines.added(tree, (0, 0), Condition("aim", "remedial"))
+    assert said(added) == "has (role: fill and aim: remedial and kind: join) and date: 1950"
+    assert at == (0, 1)
