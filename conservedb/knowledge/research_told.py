@@ -44,7 +44,7 @@ _STATES_SAID = {
 }
 
 
-_ANY = "a layer, a use of an agent or other work"
+_ANY = "something laid, used or done"
 
 
 def describe(research: Research) -> str:
@@ -78,7 +78,7 @@ def _tell(tree: Tree) -> str:
         return f"it has {_ANY} of which this holds: ({_tell(_all_of(tree.parts))})"
     if isinstance(tree, Not) and isinstance(tree.part, Has):
         inner = _tell(_all_of(tree.part.parts))
-        return f"nothing is on record there of which this holds: ({inner})"
+        return f"it has nothing on record of which this holds: ({inner})"
     if isinstance(tree, Not) and isinstance(tree.part, Not):
         return _tell(tree.part.part)
     if isinstance(tree, Not):

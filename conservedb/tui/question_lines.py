@@ -10,14 +10,14 @@ from collections.abc import Callable, Iterator
 from dataclasses import replace
 from typing import NamedTuple, TypeAlias
 
-from conservedb.knowledge.research import And, Condition, Has, Not, Or, Tree
+from conservedb.knowledge.research import And, Condition, Has, Not, Or, Tree, asks_has
 from conservedb.knowledge.research_told import sentence
 
 Path: TypeAlias = tuple[int, ...]
 Group: TypeAlias = And | Or | Has
 Change: TypeAlias = Callable[[Tree, Path], Tree]
 ROOT: Path = ()
-HAS = "it has a layer, a use or work of which all of these hold:"
+HAS = "it has something laid, used or done of which all of these hold:"
 HAS_NONE = "it has nothing on record of which all of these hold:"
 
 
@@ -169,7 +169,8 @@ def asked_to_have(tree: Tree, path: Path) -> Tree:
     here = at(tree, path)
     if isinstance(here, Has):
         return bracketed(tree, path)
-    if here == And() or any(isinstance(at(tree, path[:end]), Has) for end in range(len(path))):
+    within = any(isinstance(at(tree, path[:end]), Has) for end in range(len(path)))
+    if here == And() or within or asks_has(here):
         return tree
     if path == ROOT:
         return And((_having(tree),))

@@ -170,17 +170,17 @@ def test_a_question_is_told_as_a_sentence() -> None:
         ' and not (person: "W. Orde" or kind: join)'
     )
     assert describe(read(text)) == (
-        "Objects with a layer, a use of an agent or other work of which this holds: it is, or"
-        " belongs to, “cellulose nitrate”, and at the close of “1950” it is there, wholly or in"
-        " part, and not that (“W. Orde” took part in the intervention, or the intervention is of"
+        "Objects with something laid, used or done of which this holds: it is, or belongs to,"
+        " “cellulose nitrate”, and at the close of “1950” it is there, wholly or in part, and not"
+        " that (“W. Orde” took part in the intervention, or the intervention is of"
         " the kind “join”). All of this is asked of one and the same layer, use or work: objects"
         " answer that have such a one, whatever else they have."
     )
     assert describe(
         read("objects where object kind: chest and has (role: fill) and has none (kind: join)")
     ) == (
-        "Objects of which this holds: it has a layer, a use of an agent or other work of which"
-        " this holds: (its role is “fill”), and nothing is on record there of which this holds:"
+        "Objects of which this holds: it has something laid, used or done of which"
+        " this holds: (its role is “fill”), and it has nothing on record of which this holds:"
         " (the intervention is of the kind “join”), and the object is of the kind “chest”."
     )
     assert describe(read("places where object: A.1")) == (

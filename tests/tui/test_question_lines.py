@@ -136,6 +136,7 @@ def test_what_a_row_has_is_a_group_of_its_own() -> None:
         ("not role: fill and kind: join", (0,), "has none (role: fill) and kind: join"),
         ("has (role: fill) and kind: join", (0,), "role: fill and kind: join"),
         ("has (role: fill) and kind: join", (0, 0), "has (role: fill) and kind: join"),
+        ("has (role: fill) and kind: join", ROOT, "has (role: fill) and kind: join"),
         ("", ROOT, ""),
     ],
 )

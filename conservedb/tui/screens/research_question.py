@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from textual import on
 from textual.content import Content
 
-from conservedb.knowledge.research import ROWS, And, Condition, Research, Tree, asks_has
+from conservedb.knowledge.research import ROWS, And, Condition, Research, Tree
 from conservedb.knowledge.research_told import describe
 from conservedb.knowledge.research_words import say
 from conservedb.tui import condition_fields, question_lines
@@ -195,12 +195,13 @@ class Questioned(Questioning):
 
     def action_has(self) -> None:
         """Ask it of a layer or use by itself, or no longer."""
+        changed = question_lines.asked_to_have(self.where, self.path)
         if self.rows == ROWS[0]:
             self.tell("layers have no layers; w asks for locations, interventions or objects")
-        elif asks_has(question_lines.at(self.where, self.path)) and self.path == ROOT:
-            self.tell("go to what has no brackets of its own yet")
+        elif changed == self.where:
+            self.tell("this is asked by itself already, or holds what is; go to another line")
         else:
-            self._change_here(question_lines.asked_to_have)
+            self._change(changed, self.path)
 
     def action_surely(self) -> None:
         """Only what is certain, or what is possible too."""
