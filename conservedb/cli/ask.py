@@ -14,8 +14,10 @@ ROW is {"sureness" (certain, possible, unidentified: its matter is on record nei
 nor as a class), "object", "title", "place": mark, "J1 or J2" where either may be meant, "J1, J2"
 where an agent was used at both, "what" (layer, agent, ""), "ref", "intervention", "material": key,
 words as found or class, "matter": its name, else the same, "role", "kind", "people", "date": DATE,
-of a place or object the first, "state": today, or on the day compared, "layers": how many layers
-and uses of agents answer}.
+of a place or object the first, "date_qualifiers": approximate, uncertain, both or "", "state": today,
+or on the day compared, in the words of the question (in place, partly removed, gone, not yet,
+perhaps: several are possible), "layers": how many layers and uses of agents answer}. The files have
+the same fields; "date" is "date_words", "date_edtf", "date_first_day" and "date_last_day" there.
 """
 
 from __future__ import annotations
@@ -58,7 +60,7 @@ _ROWS = ("layers", "places", "interventions", "objects")
     type=click.IntRange(min=0),
     default=50,
     metavar="N",
-    help="How many rows to show; 50 unless said, 0 for all.",
+    help="How many rows to show; 50 unless said, 0 for all. A file holds every row.",
 )
 @click.option("--compare", nargs=2, metavar="DAY DAY", help="What answers on one of two days only.")
 @click.option("--describe", is_flag=True, help="Only say the question as a sentence.")
@@ -239,7 +241,7 @@ def _compared(
 
 def _add_rows(lines: Lines, rows: Iterable[ResearchRow]) -> None:
     from conservedb.cli import saying
-    from conservedb.questions.wording import counted, state_words
+    from conservedb.questions.wording import asked_state, counted
 
     for row in rows:
         number = f"{row.object} {row.place}".strip()
@@ -253,7 +255,7 @@ def _add_rows(lines: Lines, rows: Iterable[ResearchRow]) -> None:
             row.kind,
             row.people,
             saying.dated(row.date),
-            state_words(row.state),
+            f"state: {asked_state(row.state)}" if row.state else "",
             "" if row.what else counted(row.layers, "layer or use", "layers and uses"),
             depth=1,
         )
@@ -265,8 +267,13 @@ def _counts(found: Counts) -> Json:
 
 def _row(row: ResearchRow) -> Json:
     from conservedb.cli import json_shapes as shape
+    from conservedb.questions.wording import asked_state, qualifiers
 
-    return row._asdict() | {"date": shape.date(row.date)}
+    return row._asdict() | {
+        "date": shape.date(row.date),
+        "date_qualifiers": qualifiers(row.date.flags),
+        "state": asked_state(row.state),
+    }
 
 
 def _keep(settings: Settings, name: str, research: Research, lines: Lines) -> int | None:

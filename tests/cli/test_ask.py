@@ -55,7 +55,7 @@ def test_the_answer_is_that_of_the_question(ask: Command, department: Path) -> N
             "material",
             "matter",
         ),
-        *("role", "kind", "people", "date", "state", "layers"),
+        *("role", "kind", "people", "date", "date_qualifiers", "state", "layers"),
     }
 
 

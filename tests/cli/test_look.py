@@ -137,7 +137,7 @@ def test_a_picture(ask: Command, tmp_path: Path, name: str, what: str) -> None:
     assert made.startswith((b"<?xml", b"\x89PNG")) and len(made) > 2000
     again = ask("look", "material: epoxy", what, "--picture", str(path))
     assert (again.status, path.read_bytes()) == (3, made)
-    assert again.err == f"conservedb: {path} is there already; name a new file\n"
+    assert again.err == f"conservedb: {path} already exists; name a new file\n"
 
 
 @pytest.mark.parametrize(

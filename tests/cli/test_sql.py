@@ -170,9 +170,10 @@ def test_files_tell_what_they_answer(ask: Command, tmp_path: Path) -> None:
     for form, path in paths.items():
         ended = ask("sql", sql, f"--{form}", str(path), "--json")
         assert ended.json == {"file": str(path), "rows": 9}
-    rows = list(csv.reader(io.StringIO(paths["csv"].read_text(encoding="utf-8"))))
-    assert rows[0] == ["object", "ref", "note", "stack"] and rows[1][:2] == ["Q.1", "L1"]
-    told = dict(row[0].split(": ", 1) for row in rows[11:])
+    rows = list(csv.reader(io.StringIO(paths["csv"].read_text(encoding="utf-8-sig"))))
+    assert rows[0][:4] == ["object", "ref", "note", "stack"] and rows[1][:2] == ["Q.1", "L1"]
+    assert len(rows) == 10
+    told = dict(fact.split(": ", 1) for fact in rows[0][4].split(" | ")[1:])
     about, *lines = map(json.loads, paths["jsonl"].read_text(encoding="utf-8").splitlines())
     assert len(lines) == 9 and lines[0]["ref"] == "L1"
     book = load_workbook(paths["xlsx"])

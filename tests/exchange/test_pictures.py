@@ -211,7 +211,7 @@ def test_a_file_is_written_once(tmp_path: Path, name: str) -> None:
     write_picture(bars(), path)
     made = path.read_bytes()
     assert made == (svg if name.endswith("svg") else png)(bars())
-    with pytest.raises(DatabaseProblem, match="is there already; name a new file"):
+    with pytest.raises(DatabaseProblem, match="already exists; name a new file"):
         write_picture(curve(), path)
     assert path.read_bytes() == made
     assert [one.name for one in tmp_path.iterdir()] == [name]
