@@ -14,9 +14,9 @@ ROW is {"sureness" (certain, possible, unidentified: its matter is on record nei
 nor as a class), "object", "title", "place": mark, "J1 or J2" where either may be meant, "J1, J2"
 where an agent was used at both, "what" (layer, agent, ""), "ref", "intervention", "material": key,
 words as found or class, "matter": its name, else the same, "role", "kind", "people", "date": DATE,
-of a place or object the first, "date_qualifiers": approximate, uncertain, both or "", "state": today,
-or on the day compared, in the words of the question (in place, partly removed, gone, not yet,
-perhaps: several are possible), "layers": how many layers and uses of agents answer}. The files have
+of a place or object the first, "date_qualifiers": approximate, uncertain, both or "", "state":
+today, or on the day compared, in the words of the question (in place, partly removed, gone, not
+yet, perhaps: several are possible), "layers": how many layers and uses of agents answer}. Files have
 the same fields; "date" is "date_words", "date_edtf", "date_first_day" and "date_last_day" there.
 """
 
@@ -285,11 +285,26 @@ def _keep(settings: Settings, name: str, research: Research, lines: Lines) -> in
     with opened(settings) as (engine, today):
         written = keep_question(engine, name, research, settings.who(), today)
     if written.faults:
-        told = (f"{one.value!r} {one.reason}; {one.remedy}" for one in written.faults)
-        raise Failed("; ".join(told))
+        told = [f"{one.value!r} {one.reason}; {one.remedy}" for one in written.faults]
+        taken = [one.value for one in written.faults if one.column == "name"]
+        raise Failed("; ".join((*told, *(_how_to_free(one, research) for one in taken))))
     lines.gap()
     lines.add("kept as", name.strip())
     return written.set_number
+
+
+def _how_to_free(name: str, research: Research) -> str:
+    """How another question takes the place of a kept one, and how that is withdrawn."""
+    from shlex import quote
+
+    from conservedb.knowledge.research_words import say_conditions
+
+    kept = f'"saved question" - {quote(name)}'
+    fields = f"rows={research.rows} {quote(f'conditions={say_conditions(research)}')}"
+    return (
+        f"to put this one in its place: conservedb amend {kept} {fields} --reason WHY;"
+        f" to withdraw it: conservedb withdraw {kept} --reason WHY"
+    )
 
 
 def _list(settings: Settings) -> None:

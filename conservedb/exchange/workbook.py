@@ -27,8 +27,8 @@ MOST_CHARACTERS = 32_767
 """Characters of one cell, counted in units of UTF-16: the limit of the format."""
 _CUT = " ... (cut: a cell of a workbook holds no more; the whole text is in a CSV or JSON file)"
 _FIRST_DATE = datetime.date(1900, 3, 1)
-"""The format counts days from 1900 on, with a 29 February 1900 that never was: from the day after it
-all programs agree."""
+"""The format counts days from 1900 on, with a 29 February 1900 that never was: from the day after
+it all programs agree."""
 DAYS = (
     "days are dates from 1900-03-01 on; earlier ones are text, since a workbook has no such dates,"
     " and sorting puts them after the others"

@@ -217,6 +217,19 @@ def test_mistakes_are_told_in_the_words_of_sqlite(ask: Command) -> None:
         assert ended.status == 2 and said in ended.err and "conservedb sql --views" in ended.err
 
 
+def test_too_many_tables_in_a_join(ask: Command) -> None:
+    """64 is SQLite's own limit (https://www.sqlite.org/limits.html, 5), and cannot be raised."""
+    names = ", ".join(f"{{0}} a{at}" for at in range(20))
+    ended = ask("sql", f"SELECT count(*) FROM {names.format('v_layers')}")
+    assert (ended.status, ended.out) == (2, "")
+    assert ended.err == (
+        "conservedb: the question joins more than 64 tables, and a view counts as all those that"
+        " it is made of; join fewer views, or take some apart: WITH a AS MATERIALIZED (SELECT ...)\n"
+    )
+    apart = "WITH l AS MATERIALIZED (SELECT * FROM v_layers LIMIT 1)"  # the advice helps
+    assert ask("sql", f"{apart} SELECT count(*) AS n FROM {names.format('l')}").lines == ["n", "1"]
+
+
 def test_text_search_may_read(tmp_path: Path) -> None:
     """SQLite's text search asks a pragma of itself, which the authorizer must let through."""
     path = tmp_path / "search.db"
