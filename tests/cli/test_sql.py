@@ -224,7 +224,8 @@ def test_too_many_tables_in_a_join(ask: Command) -> None:
     assert (ended.status, ended.out) == (2, "")
     assert ended.err == (
         "conservedb: the question joins more than 64 tables, and a view counts as all those that"
-        " it is made of; join fewer views, or take some apart: WITH a AS MATERIALIZED (SELECT ...)\n"
+        " it is made of; join fewer views, or take some apart: WITH a AS MATERIALIZED (SELECT"
+        " ...)\n"
     )
     apart = "WITH l AS MATERIALIZED (SELECT * FROM v_layers LIMIT 1)"  # the advice helps
     assert ask("sql", f"{apart} SELECT count(*) AS n FROM {names.format('l')}").lines == ["n", "1"]
