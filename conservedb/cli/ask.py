@@ -16,8 +16,8 @@ where an agent was used at both, "what" (layer, agent, ""), "ref", "intervention
 words as found or class, "matter": its name, else the same, "role", "kind", "people", "date": DATE,
 of a place or object the first, "date_qualifiers": approximate, uncertain, both or "", "state":
 today, or on the day compared, in the words of the question (in place, partly removed, gone, not
-yet, perhaps: several are possible), "layers": how many layers and uses of agents answer}. Files have
-the same fields; "date" is "date_words", "date_edtf", "date_first_day" and "date_last_day" there.
+yet, perhaps: several are possible), "layers": how many layers and uses of agents answer}. Files
+have the same fields, but "date" as "date_words", "date_edtf", "date_first_day", "date_last_day".
 """
 
 from __future__ import annotations
