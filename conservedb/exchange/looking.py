@@ -20,7 +20,7 @@ from conservedb.questions.wording import listed
 _LIMITS = (
     "The widest limits take nothing for likely: they run from the layers that are there for certain"
     " at an age to all that can be there; layers that are not as old yet widen them. A curve ends"
-    " where no layer is followed any more."
+    " at the last age of which anything is known."
 )
 
 
