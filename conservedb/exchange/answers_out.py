@@ -146,6 +146,8 @@ def harmless(text: str) -> str:
 
 def plain(cell: Cell) -> str | int | float | None:
     """A cell without bytes, days and numbers that JSON and spreadsheets do not have."""
+    if cell is None or isinstance(cell, str):
+        return cell
     if isinstance(cell, datetime.date):
         return cell.isoformat()
     if isinstance(cell, bytes):
