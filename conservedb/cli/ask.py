@@ -15,8 +15,11 @@ nor as a class), "object", "title", "place": mark, "J1 or J2" where either may b
 where an agent was used at both, "what" (layer, agent, ""), "ref", "intervention", "material": key,
 words as found or class, "matter": its name, else the same, "role", "kind", "people", "date": DATE,
 its earliest and latest day those that all else on record leaves, of a place or object the first,
-"state": today, or on the day compared, "layers": how many layers, uses of agents and other work
-answer, 0 where it is asked only what is not there}.
+"date_qualifiers": approximate, uncertain, both or "", "state": today, or on the day compared, in
+the words of the question (in place, partly removed, gone, not yet, perhaps: several are possible),
+"layers": how many layers, uses of agents and other work answer, 0 where it is asked only what is
+not there}. Files have the same fields, but "date" as "date_words", "date_edtf", "date_first_day",
+"date_last_day".
 """
 
 from __future__ import annotations
@@ -60,7 +63,7 @@ _ROWS = ("layers", "places", "interventions", "objects")
     type=click.IntRange(min=0),
     default=50,
     metavar="N",
-    help="How many rows to show; 50 unless said, 0 for all.",
+    help="How many rows to show; 50 unless said, 0 for all. A file holds every row.",
 )
 @click.option("--compare", nargs=2, metavar="DAY DAY", help="What answers on one of two days only.")
 @click.option("--describe", is_flag=True, help="Only say the question as a sentence.")
@@ -247,7 +250,7 @@ def _compared(
 
 def _add_rows(lines: Lines, rows: Iterable[ResearchRow]) -> None:
     from conservedb.cli import saying
-    from conservedb.questions.wording import counted, state_words
+    from conservedb.questions.wording import asked_state, counted
 
     for row in rows:
         number = f"{row.object} {row.place}".strip()
@@ -261,7 +264,7 @@ def _add_rows(lines: Lines, rows: Iterable[ResearchRow]) -> None:
             row.kind,
             row.people,
             saying.dated(row.date) if row.date.recorded else row.dated,
-            state_words(row.state),
+            f"state: {asked_state(row.state)}" if row.state else "",
             "" if row.what or not row.layers else counted(row.layers, *_USES),
             depth=1,
         )
@@ -273,8 +276,13 @@ def _counts(found: Counts) -> Json:
 
 def _row(row: ResearchRow) -> Json:
     from conservedb.cli import json_shapes as shape
+    from conservedb.questions.wording import asked_state, qualifiers
 
-    return row._asdict() | {"date": shape.date(row.date)}
+    return row._asdict() | {
+        "date": shape.date(row.date),
+        "date_qualifiers": qualifiers(row.date.flags),
+        "state": asked_state(row.state),
+    }
 
 
 def _keep(settings: Settings, name: str, research: Research, lines: Lines) -> int | None:
@@ -286,11 +294,26 @@ def _keep(settings: Settings, name: str, research: Research, lines: Lines) -> in
     with opened(settings) as (engine, today):
         written = keep_question(engine, name, research, settings.who(), today)
     if written.faults:
-        told = (f"{one.value!r} {one.reason}; {one.remedy}" for one in written.faults)
-        raise Failed("; ".join(told))
+        told = [f"{one.value!r} {one.reason}; {one.remedy}" for one in written.faults]
+        taken = [one.value for one in written.faults if one.column == "name"]
+        raise Failed("; ".join((*told, *(_how_to_free(one, research) for one in taken))))
     lines.gap()
     lines.add("kept as", name.strip())
     return written.set_number
+
+
+def _how_to_free(name: str, research: Research) -> str:
+    """How another question takes the place of a kept one, and how that is withdrawn."""
+    from shlex import quote
+
+    from conservedb.knowledge.research_words import say_conditions
+
+    kept = f'"saved question" - {quote(name)}'
+    fields = f"rows={research.rows} {quote(f'conditions={say_conditions(research)}')}"
+    return (
+        f"to put this one in its place: conservedb amend {kept} {fields} --reason WHY;"
+        f" to withdraw it: conservedb withdraw {kept} --reason WHY"
+    )
 
 
 def _list(settings: Settings) -> None:

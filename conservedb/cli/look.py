@@ -14,8 +14,11 @@ objects, "on": ISO day, "picture": path or null} with what was looked at; COUNT 
   "unidentified", "agents", "not_come"}, "chosen": fields of the question that choose by lasting,
   "exact": whether every end is known to the day, "ages": [{"years", "recorded": SHARE, "seen":
   SHARE or null, "with_possible": SHARE or null, "band": SHARE or null, "soonest": SHARE or null,
-  "last": SHARE, "there", "ended", "unknown"}], "jumps": [{"first_day", "last_day": ages in days,
-  null for no end, "share"}] as recorded. SHARE is {"low", "high"}, from 0 to 1.
+  "last": SHARE, "there", "ended", "unknown", "followed": on how many it still rests}], "jumps":
+  [{"first_day", "last_day": ages in days, null for no end, "share"}] as recorded. SHARE is {"low",
+  "high"}, from 0 to 1.
+
+Where nothing answers there is nothing to draw: status 1, and no picture is written.
 """
 
 from __future__ import annotations
@@ -112,11 +115,13 @@ def command(
 def _bars(connection: Any, research: Research, today: date, by: str) -> Looked:  # noqa: ANN401
     from conservedb.cli import look_json
     from conservedb.exchange.bars import bar_lines, bars_of
-    from conservedb.exchange.looking import bars_drawing, remarks
+    from conservedb.exchange.looking import bars_drawing, nothing_answers, remarks
     from conservedb.questions.research import rows
     from conservedb.questions.tally import counted
 
     found = counted(connection, research, rows(connection, research, today), by)
+    if not found.total.total:
+        raise Failed(nothing_answers(research))
     return Looked(
         {"by": by, **look_json.counted(found)},
         list(bar_lines(bars_of(found), _width(), plain=is_plain())),
@@ -128,10 +133,13 @@ def _bars(connection: Any, research: Research, today: date, by: str) -> Looked: 
 def _table(connection: Any, research: Research, today: date) -> Looked:  # noqa: ANN401
     from conservedb.cli import look_json
     from conservedb.exchange.bars import grid_lines, grid_of
+    from conservedb.exchange.looking import nothing_answers
     from conservedb.questions.research import rows
     from conservedb.questions.tally import materials_by_decade
 
     found = materials_by_decade(research, rows(connection, research, today))
+    if not found:
+        raise Failed(nothing_answers(research))
     return Looked(
         look_json.materials(found),
         list(grid_lines(grid_of(found), _width(), plain=is_plain())),
@@ -142,11 +150,13 @@ def _table(connection: Any, research: Research, today: date) -> Looked:  # noqa:
 
 def _survival(connection: Any, research: Research, today: date) -> Looked:  # noqa: ANN401
     from conservedb.cli import look_json
-    from conservedb.exchange.looking import remarks_of_survival, survival_drawing
+    from conservedb.exchange.looking import nothing_lasts, remarks_of_survival, survival_drawing
     from conservedb.questions.research import rows
     from conservedb.questions.survival import survival
 
     found = survival(connection, research, rows(connection, research, today), today)
+    if not found.layers:
+        raise Failed(nothing_lasts(found, research))
     return Looked(
         look_json.survival(found),
         [line for one in found.ages for line in _age_lines(one)],
@@ -192,6 +202,7 @@ def _age_lines(one: AtAge) -> Iterator[str]:
     if one.band is not None:
         said.append(f"95 % band {_share(one.band)}")
     said.append(f"{_share(one.seen)} as last seen" if one.seen else "not known as last seen")
+    said.append(f"{one.followed:,} layer{'' if one.followed == 1 else 's'} still followed")
     lines.add("estimated, if what is not known went as the rest", *said, depth=1)
     if one.with_possible is not None:
         lines.add("with the possible answers too", _share(one.with_possible), depth=1)

@@ -72,6 +72,7 @@ def _at_age(one: AtAge) -> Json:
         "soonest": _share(one.soonest),
         "last": _share(one.last),
         **one.standing._asdict(),
+        "followed": one.followed,
     }
 
 

@@ -14,9 +14,10 @@ if TYPE_CHECKING:
     from conservedb.exchange.answers_out import About, Row
 
 _FORMS = {
-    "csv": "Write the rows into a new CSV file, safe for spreadsheets.",
-    "jsonl": "Write the rows into a new file of JSON lines.",
-    "xlsx": "Write the rows into a new Excel workbook.",
+    "csv": "Write the rows into a new CSV file, safe for spreadsheets; the question, the day and"
+    " the version stand in the name of its last column, which is blank otherwise.",
+    "jsonl": "Write the rows into a new file of JSON lines; the first says what they answer.",
+    "xlsx": 'Write the rows into a new Excel workbook; its sheet "about" says what they answer.',
 }
 
 

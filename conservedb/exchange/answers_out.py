@@ -1,16 +1,22 @@
 """An answer as a file that leaves the house: CSV, JSON lines or a workbook, with what it answers.
 
-The file is written beside its place, flushed and renamed, so that there is never half of one, and
-never over another. Rows are written as they come: an answer may be larger than the memory.
+Rows are written as they come: an answer may be larger than the memory.
 
-CSV (RFC 4180, UTF-8): the names of the columns come first, so that whatever reads CSV finds them;
-what is answered stands in rows after an empty row, so that a spreadsheet neither sorts nor filters
-it with the answer. JSON lines: first {"about": {...}}, then an object for each row.
+CSV (RFC 4180): the first line has the names of the columns, and every further one is a row of the
+answer. What is answered, and when and by what, is the name of the last column, which is blank in
+every row. There it is read once and stays with the table when rows are sorted, filtered, copied
+or taken out, in a spreadsheet or elsewhere; lines before or after the rows would be taken for rows,
+and a sign for remarks may stand in any text. The file is UTF-8 and says so by its first character,
+the byte order mark, since without it Excel misreads every accent; what reads tables for
+statistics skips it (to Python it is "utf-8-sig").
+
+JSON lines: first {"about": {...}}, then an object for each row.
 """
 
 from __future__ import annotations
 
 import csv
+import datetime
 import json
 import math
 import os
@@ -23,11 +29,11 @@ from typing import TextIO, TypeAlias
 
 import conservedb
 from conservedb.exchange.cells import show_number
+from conservedb.exchange.new_files import new_file
 from conservedb.questions.display import escape_json
 from conservedb.store.log import head
-from conservedb.store.problems import DatabaseProblem
 
-Cell: TypeAlias = str | int | float | bytes | None
+Cell: TypeAlias = str | int | float | bytes | datetime.date | None
 Row: TypeAlias = Sequence[Cell]
 
 _RUNS = re.compile(
@@ -107,26 +113,10 @@ def write_answer(
         header: the names of the columns; of two that are alike the later one gets a number.
 
     Raises:
-        DatabaseProblem: the file is there already, or cannot be written.
+        conservedb.store.problems.DatabaseProblem: it is there already, or cannot be written.
     """
-    _refuse_to_overwrite(path)
-    partial = path.with_name(f"{path.name}.{os.getpid()}.partial")
-    try:
-        count = _writer(form)(partial, about, told_apart(header), rows)
-        _refuse_to_overwrite(path)  # somebody may have made it meanwhile
-        partial.rename(path)
-    except OSError as problem:
-        raise DatabaseProblem(
-            f"{path} cannot be written ({problem.strerror or problem}); choose another place"
-        ) from problem
-    finally:
-        partial.unlink(missing_ok=True)
-    return count
-
-
-def _refuse_to_overwrite(path: Path) -> None:
-    if path.exists():
-        raise DatabaseProblem(f"{path} already exists; name a new file")
+    with new_file(path) as partial:
+        return _writer(form)(partial, about, told_apart(header), rows)
 
 
 def _writer(form: str) -> Writer:
@@ -155,7 +145,11 @@ def harmless(text: str) -> str:
 
 
 def plain(cell: Cell) -> str | int | float | None:
-    """A cell without bytes and without numbers that JSON and spreadsheets do not have."""
+    """A cell without bytes, days and numbers that JSON and spreadsheets do not have."""
+    if cell is None or isinstance(cell, str):
+        return cell
+    if isinstance(cell, datetime.date):
+        return cell.isoformat()
     if isinstance(cell, bytes):
         return f"x'{cell.hex()}'"
     if isinstance(cell, float) and not math.isfinite(cell):
@@ -172,17 +166,20 @@ def _csv_cell(cell: Cell) -> str:
     return "" if value is None else str(value)
 
 
+def about_column(about: About) -> str:
+    """The name of the last column of a CSV file."""
+    told = {**about.told, "apostrophes": APOSTROPHES}
+    return " | ".join(("about this answer", *(f"{name}: {text}" for name, text in told.items())))
+
+
 def _write_csv(path: Path, about: About, header: Sequence[str], rows: Iterable[Row]) -> int:
     count = 0
-    with path.open("x", encoding="utf-8", errors="backslashreplace", newline="") as file:
+    with path.open("x", encoding="utf-8-sig", errors="backslashreplace", newline="") as file:
         writer = csv.writer(file)
-        writer.writerow([harmless(name) for name in header])
+        writer.writerow(map(harmless, (*header, about_column(about))))
         for row in rows:
-            writer.writerow([_csv_cell(cell) for cell in row])
+            writer.writerow([*map(_csv_cell, row), ""])
             count += 1
-        told = {**about.told, "rows": str(count), "apostrophes": APOSTROPHES}
-        for line in ("", *(f"{name}: {text}" for name, text in told.items())):
-            writer.writerow([harmless(line), *("" for _ in header[1:])])
         _flush(file)
     return count
 

@@ -12,9 +12,17 @@ from conservedb.exchange.pictures_bars import bar_picture
 from conservedb.exchange.pictures_curves import curve_picture
 from conservedb.knowledge.decades import Count, Decades, Tally
 from conservedb.knowledge.research import Research
+from conservedb.knowledge.research_told import describe
 from conservedb.knowledge.research_words import say
-from conservedb.questions.survival import Survival
+from conservedb.knowledge.survival import FEW, YEAR
+from conservedb.questions.survival import LeftOut, Survival
 from conservedb.questions.wording import listed
+
+_LIMITS = (
+    "The widest limits take nothing for likely: they run from the layers that are there for certain"
+    " at an age to all that can be there; layers that are not as old yet widen them. A curve ends"
+    " at the last age of which anything is known."
+)
 
 
 def counted_things(research: Research) -> str:
@@ -52,16 +60,36 @@ def _total(count: Count) -> str:
     return listed([f"{number:,} {word}" for number, word in words if number])
 
 
-def remarks_of_survival(found: Survival) -> tuple[str, ...]:
-    """What must be known to read how many are still there, by age."""
-    out = found.left_out
+def nothing_answers(research: Research) -> str:
+    """What is said instead of a chart of nothing."""
+    return f"nothing on record answers: {describe(research)}"
+
+
+def nothing_lasts(found: Survival, research: Research) -> str:
+    """What is said instead of a curve that would rest on no layer."""
+    left = _left_out(found.left_out)
+    if not left:
+        return nothing_answers(research)
+    return (
+        "no layer answers for certain, so that nothing tells how long they last (left out:"
+        f" {left}): {describe(research)}"
+    )
+
+
+def _left_out(out: LeftOut) -> str:
+    """What an estimate is without, in words; "" where it takes in all."""
     parts = (
         (out.possible, _many(out.possible, "possible answer")),
         (out.unidentified, f"{out.unidentified:,} not identified"),
         (out.agents, _many(out.agents, "use of an agent", "uses of agents")),
         (out.not_come, f"{out.not_come:,} not certainly laid by now"),
     )
-    left = listed([words for number, words in parts if number])
+    return listed([words for number, words in parts if number])
+
+
+def remarks_of_survival(found: Survival) -> tuple[str, ...]:
+    """What must be known to read how many are still there, by age."""
+    left = _left_out(found.left_out)
     said = [
         f"It rests on {_many(found.layers, 'layer')}{f'; left out: {left}' if left else ''}.",
         "As recorded, a layer is there until its end is on record; as last seen, without such an"
@@ -72,6 +100,8 @@ def remarks_of_survival(found: Survival) -> tuple[str, ...]:
             "Of what the dates leave open the estimate takes what is most likely. It has no band"
             " where dates are vague, and few layers tell little."
         )
+    if found.recorded.few_from < found.recorded.horizon:
+        said.append(_few(found.recorded.few_from))
     if found.qualified:
         said.append(
             f"Of {found.qualified:,} a date is approximate or uncertain; it is taken as written."
@@ -85,6 +115,17 @@ def remarks_of_survival(found: Survival) -> tuple[str, ...]:
         "Partly removed counts as there. What went before anybody recorded it is in no record."
     )
     return tuple(said)
+
+
+def _few(from_day: int) -> str:
+    """From which age on the estimate rests on a few layers."""
+    years = int(from_day / YEAR)
+    when = (
+        f"From {years} years of age on fewer than {FEW} layers are followed"
+        if years
+        else f"Fewer than {FEW} layers are followed at any age"
+    )
+    return f"{when}: one more or less moves the estimate far."
 
 
 def bars_drawing(found: Tally | Decades, research: Research, by: str, today: date) -> Drawing:
@@ -101,7 +142,7 @@ def bars_drawing(found: Tally | Decades, research: Research, by: str, today: dat
 
 def survival_drawing(found: Survival, research: Research, today: date) -> Drawing:
     """How many are still there, by age, as a picture."""
-    said = remarks_of_survival(found)
+    said = (*remarks_of_survival(found), _LIMITS)
     about = About("Layers still there, by age", say(research), day_words(today), said)
     return curve_picture(found.recorded, found.seen, about)
 

@@ -15,6 +15,7 @@ from pathlib import Path
 from typing import NamedTuple, TypeAlias
 
 import conservedb
+from conservedb.exchange.new_files import new_file
 from conservedb.exchange.widths import cells, wrapped
 from conservedb.store.problems import DatabaseProblem
 
@@ -96,19 +97,10 @@ def write_picture(drawing: Drawing, path: Path) -> None:
         DatabaseProblem: the name ends otherwise, there is such a file, or it cannot be written.
     """
     made = _writer(path)(drawing)
-    partial = path.with_name(f"{path.name}.partial")
-    try:
-        if path.exists():
-            raise DatabaseProblem(f"{path} is there already; name a new file")
-        with partial.open("wb") as file:
-            file.write(made)
-            file.flush()
-            os.fsync(file.fileno())
-        partial.rename(path)
-    except OSError as problem:
-        raise DatabaseProblem(
-            f"{path} cannot be written ({problem.strerror}); choose another place"
-        ) from problem
+    with new_file(path) as partial, partial.open("xb") as file:
+        file.write(made)
+        file.flush()
+        os.fsync(file.fileno())
 
 
 def _writer(path: Path) -> Callable[[Drawing], bytes]:

@@ -1,11 +1,12 @@
 """An answer as an Excel workbook: sheet "answer", further ones where it is long, and "about".
 
-Every text is written as text, so that nothing is ever a formula or a link. A row is on its way to
-the disk before the next one comes.
+Every text is written as text, so that nothing is ever a formula or a link. Days are dates as far
+back as the format has them. A row is on its way to the disk before the next one comes.
 """
 
 from __future__ import annotations
 
+import datetime
 import os
 import re
 from collections.abc import Iterable, Iterator, Sequence
@@ -25,6 +26,14 @@ MOST_ROWS = 1_048_576
 MOST_CHARACTERS = 32_767
 """Characters of one cell, counted in units of UTF-16: the limit of the format."""
 _CUT = " ... (cut: a cell of a workbook holds no more; the whole text is in a CSV or JSON file)"
+_FIRST_DATE = datetime.date(1900, 3, 1)
+"""The format counts days from 1900 on, with a 29 February 1900 that never was: from the day after
+it all programs agree."""
+DAYS = (
+    "days are dates from 1900-03-01 on; earlier ones are text, since a workbook has no such dates,"
+    " and sorting puts them after the others"
+)
+"""Said where there are such days."""
 _EXACT = 10**15
 """Whole numbers from here on are written as text: a spreadsheet would round them."""
 _UNLAWFUL = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\ud800-\udfff\ufffe\uffff]")
@@ -36,8 +45,9 @@ def write_workbook(path: Path, about: About, header: Sequence[str], rows: Iterab
     """Write a new workbook and return the number of rows of the answer."""
     with TemporaryDirectory(dir=path.parent, prefix=f"{path.name}.") as folder:
         book = xlsxwriter.Workbook(str(path), {"constant_memory": True, "tmpdir": folder})
-        count = _write_answer(book, header, rows)
-        _write_about(book, {**about.told, "rows": str(count)})
+        count, days = _write_answer(book, header, rows)
+        told = {**about.told, "rows": str(count)}
+        _write_about(book, told | {"days": DAYS} if days else told)
         try:
             book.close()
         except FileCreateError as problem:
@@ -47,20 +57,26 @@ def write_workbook(path: Path, about: About, header: Sequence[str], rows: Iterab
     return count
 
 
-def _write_answer(book: Any, header: Sequence[str], rows: Iterable[Row]) -> int:  # noqa: ANN401
-    """The sheets of the answer, as many as it needs."""
+def _write_answer(
+    book: Any,  # noqa: ANN401
+    header: Sequence[str],
+    rows: Iterable[Row],
+) -> tuple[int, bool]:
+    """The sheets of the answer, as many as it needs; how many rows, and whether any holds a day."""
     left = iter(rows)
+    dates = book.add_format({"num_format": "yyyy-mm-dd"})
     count = sheets = 0
+    days = False
     first: list[Row] = list(islice(left, _LOOKED_AT))
     while first or not sheets:
         sheets += 1
         sheet = book.add_worksheet("answer" if sheets == 1 else f"answer {sheets}")
         _shape(sheet, book, header, first)
-        written = _write_rows(sheet, islice(chain(first, left), MOST_ROWS - 1))
+        written, dated = _write_rows(sheet, dates, islice(chain(first, left), MOST_ROWS - 1))
         sheet.autofilter(0, 0, written, len(header) - 1)
-        count += written
+        count, days = count + written, days or dated
         first = list(islice(left, _LOOKED_AT))
-    return count
+    return count, days
 
 
 def _shape(sheet: Any, book: Any, header: Sequence[str], first: list[Row]) -> None:  # noqa: ANN401
@@ -74,10 +90,15 @@ def _shape(sheet: Any, book: Any, header: Sequence[str], first: list[Row]) -> No
     sheet.freeze_panes(1, 0)
 
 
-def _write_rows(sheet: Any, rows: Iterator[Row]) -> int:  # noqa: ANN401
-    number = 0
+def _write_rows(sheet: Any, dates: Any, rows: Iterator[Row]) -> tuple[int, bool]:  # noqa: ANN401
+    number, days = 0, False
     for number, row in enumerate(rows, 1):
         for at, cell in enumerate(row):
+            if isinstance(cell, datetime.date):
+                days = True
+                if cell >= _FIRST_DATE:
+                    sheet.write_datetime(number, at, cell, dates)
+                    continue
             value = plain(cell)
             if value is None or value == "":
                 continue
@@ -85,7 +106,7 @@ def _write_rows(sheet: Any, rows: Iterator[Row]) -> int:  # noqa: ANN401
                 sheet.write_string(number, at, lawful(str(value)))
             else:
                 sheet.write_number(number, at, value)
-    return number
+    return number, days
 
 
 def _write_about(book: Any, told: dict[str, str]) -> None:  # noqa: ANN401

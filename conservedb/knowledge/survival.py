@@ -28,6 +28,8 @@ CLOSE = 1e-8
 MOST_STEPS = 10_000
 Z_95 = 1.959963984540054
 """Between minus and plus this lie 95 % of the standard normal distribution."""
+FEW = 5
+"""With fewer layers than these still followed, one more or less moves the estimate far."""
 _LEAST = 1e-300
 _SHORTEST = 1e-3
 _NOTHING = 1e-7
@@ -109,6 +111,7 @@ class Curve:
         jumps: where it falls, in the order of age; the last may have no end (NEVER).
         exact: whether every end is known to the day, so that it is the product limit.
         horizon: the age in days from which on nothing is known of how many are still there.
+        few_from: the age in days from which on fewer than FEW are followed.
     """
 
     def __init__(self, ages: Iterable[Age]) -> None:
@@ -122,6 +125,8 @@ class Curve:
         self._left = [1.0, *(1 - fallen for fallen in accumulate(j.share for j in self.jumps))]
         self._lows = sorted(age.low for age in self.ages)
         self._highs = sorted(age.high for age in self.ages)
+        self._until = sorted(age.high if age.ended else age.low for age in self.ages)
+        self.few_from = self._until[-FEW] if len(self._until) >= FEW else 0
 
     def at(self, age: int) -> Between:
         """The share that is still there after so many days; within a jump it is not known."""
@@ -134,6 +139,13 @@ class Curve:
         there = len(self._lows) - bisect_right(self._lows, age)
         ended = bisect_right(self._highs, age)
         return Standing(there, ended, len(self.ages) - there - ended)
+
+    def followed(self, age: int) -> int:
+        """How many the estimate still rests on after so many days: those at risk.
+
+        Each up to the age at which it has ended for certain, or to which it was followed.
+        """
+        return len(self._until) - bisect_right(self._until, age)
 
     def band(self, age: int) -> Between | None:
         """The 95 % band of the share after so many days, by Greenwood's variance of its logarithm.

@@ -5,8 +5,8 @@ from __future__ import annotations
 import re
 
 UNSEEN = re.compile(
-    "[\x00-\x08\x0b-\x1f\x7f-\x9f\u061c\u200b\u200e\u200f\u2028-\u202e\u2060-\u2069\ufeff"
-    "\ud800-\udfff\U000e0000-\U000e007f]"
+    "[\x00-\x08\x0b-\x1f\x7f-\x9f\u061c\u180e\u200b\u200e\u200f\u2028-\u202e\u2060-\u206f"
+    "\ufeff\ufff9-\ufffb\ud800-\udfff\U000e0000-\U000e007f]"
 )
 """A character that a terminal would obey, or that nobody sees."""
 
@@ -17,8 +17,9 @@ def show(text: str) -> str:
     """The text with every character that a terminal would obey made visible.
 
     Controls (not line feed and tab), signs of direction, separators of lines and paragraphs,
-    invisible joiners (not the zero width joiner), tags and halves of surrogate pairs become
-    their picture (as ␛) or their number in angle brackets (as <202e>). Nothing else changes.
+    invisible joiners (not the zero width joiner), notes between lines, tags and halves of
+    surrogate pairs become their picture (as ␛) or their number in angle brackets (as <202e>).
+    Nothing else changes.
     """
     return UNSEEN.sub(_visible, text)
 

@@ -93,6 +93,7 @@ class AtAge(NamedTuple):
         soonest, last: as recorded, if all ended as early or as late as their dates allow; the
             estimate need not lie between them, since few old ones weigh more than many young.
         standing: what is certain of the layers themselves, as recorded.
+        followed: on how many layers the estimate as recorded still rests.
     """
 
     years: int
@@ -103,6 +104,7 @@ class AtAge(NamedTuple):
     soonest: Between | None
     last: Between
     standing: Standing
+    followed: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -196,6 +198,7 @@ def _at_ages(
             soonest.at(day) if day <= soonest.horizon else None,
             last.at(day),
             recorded.standing(day),
+            recorded.followed(day),
         )
         for years in round_steps(recorded.horizon / YEAR, _STEPS)
         if 0 < (day := days(years)) <= recorded.horizon

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from conservedb.dates import describe_flags
 from conservedb.questions.answers import Person, Retired, Reworded, Seen, Source
 
 STATE_WORDS = {
@@ -14,6 +15,7 @@ STATE_WORDS = {
     "retired": "retired",
     "uncertain": "not established",
 }
+_ASKED = {"present": "in place", "reduced": "partly removed", "uncertain": "perhaps"}
 _NUMBERS = ("0", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
 
 
@@ -23,6 +25,16 @@ def state_words(state: str, possible: Sequence[str] = ()) -> str:
     if state != "uncertain" or not possible:
         return said
     return f"{said}: {' or '.join(STATE_WORDS.get(word, word) for word in possible)}"
+
+
+def asked_state(state: str) -> str:
+    """A state in the word by which a researcher's question asks for it (`research.STATES`)."""
+    return _ASKED.get(state, state)
+
+
+def qualifiers(flags: int) -> str:
+    """ "approximate", "uncertain", "uncertain and approximate", or "" for a plain date."""
+    return describe_flags(flags).removeprefix("date ")
 
 
 def retired_words(found: Retired | None) -> str:

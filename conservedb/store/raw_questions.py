@@ -194,6 +194,11 @@ def _refused(problem: Exception, seconds: float) -> Exception:
         return QuestionRefused(
             f"a value would be longer than {LONGEST:,} bytes ({said}); ask for a part of it"
         )
+    if "tables in a join" in said:
+        return QuestionRefused(
+            "the question joins more than 64 tables, and a view counts as all those that it is made"
+            " of; join fewer views, or take some apart: WITH a AS MATERIALIZED (SELECT ...)"
+        )
     if "one statement" in said:
         return QuestionRefused("these are several statements; put one SELECT at a time")
     return QuestionRefused(

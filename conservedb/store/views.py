@@ -10,6 +10,7 @@ from conservedb.store import views_of_lists as lists
 from conservedb.store import views_of_objects as objects
 from conservedb.store import views_of_work as work
 from conservedb.store.view_of_history import HISTORY
+from conservedb.store.view_of_statements import STATED
 from conservedb.store.view_shape import View
 
 VIEWS: tuple[View, ...] = (
@@ -32,6 +33,8 @@ VIEWS: tuple[View, ...] = (
     lists.MATERIALS,
     lists.PEOPLE,
     lists.SOURCES,
+    STATED,
+    lists.QUESTIONS,
     lists.CHANGES,
 )
 

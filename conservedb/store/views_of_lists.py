@@ -1,4 +1,4 @@
-"""Views of what records refer to (materials, people, sources), and of the change log."""
+"""Views of what records refer to (materials, people, sources), of kept questions, of the log."""
 
 from __future__ import annotations
 
@@ -72,6 +72,25 @@ SOURCES = View(
         *own("so", note="remarks", uuid=UUID),
     ),
     "FROM source so",
+)
+
+QUESTIONS = View(
+    "v_questions",
+    "questions of researchers that are kept under a name",
+    (
+        *own("sq", name="under which it is kept: conservedb ask --saved NAME"),
+        given(
+            "question",
+            "sq.rows || coalesce(' where ' || sq.conditions, '')",
+            "the question as conservedb ask takes it",
+        ),
+        *own("sq", rows="what its rows are: layers, places, interventions, objects"),
+        *own("sq", conditions="its conditions; NULL where there are none"),
+        *days("sq", saved="when it was kept"),
+        given("person", "pe.name", "who kept it"),
+        *own("sq", note="remarks", uuid=UUID),
+    ),
+    "FROM saved_question sq\nLEFT JOIN person pe ON pe.id = sq.person_id",
 )
 
 CHANGES = View(

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import shlex
 import shutil
 from pathlib import Path
 
@@ -55,7 +56,7 @@ def test_the_answer_is_that_of_the_question(ask: Command, department: Path) -> N
             "material",
             "matter",
         ),
-        *("role", "kind", "people", "date", "state", "layers"),
+        *("role", "kind", "people", "date", "date_qualifiers", "state", "layers"),
     }
 
 
@@ -94,10 +95,27 @@ def test_a_question_is_kept_asked_again_withdrawn_and_brought_back(writing: Comm
     assert writing("undo").status == 0
     assert writing("ask", "--saved", "Epoxy", "--json").json["found"] == kept["found"]
     amended = writing(
-        "amend", "saved question", "Epoxy", "conditions=material: (", "--reason", "why"
+        "amend", "saved question", "-", "Epoxy", "conditions=material: (", "--reason", "why"
     )
-    assert amended.status != 0
+    assert amended.status == 1 and "(at character" in amended.err
     assert writing("verify").status == 0
+
+
+def test_a_name_that_is_taken_can_be_given_to_another_question(writing: Command) -> None:
+    """The commands that the message names do what it says, as a shell reads them."""
+    name, asked = "It's mine", 'places where technique: "a ""b"""'
+    assert writing("ask", "layers", "--save", name).status == 0
+    taken = writing("ask", asked, "--save", name.upper())
+    assert taken.status == 1 and "is kept already" in taken.err
+    first, second = (
+        shlex.split(part.partition(": ")[2]) for part in taken.err.strip().split("; ")[-2:]
+    )
+    assert (first[:2], second[:2]) == (["conservedb", "amend"], ["conservedb", "withdraw"])
+    assert writing(*first[1:]).status == 0
+    (listed,) = writing("ask", "--list", "--json").json["saved"]
+    assert (listed["name"], listed["question"]) == (name, asked)
+    assert writing(*second[1:]).status == 0
+    assert writing("ask", "--list").lines == ["kept: none"]
 
 
 def test_an_import_refuses_conditions_that_cannot_be_read(writing: Command, tmp_path: Path) -> None:

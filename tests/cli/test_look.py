@@ -66,19 +66,24 @@ def test_a_table(ask: Command) -> None:
 def test_survival(ask: Command) -> None:
     lines = ask("look", "material: epoxy", "--survival").lines
     went = "  estimated, if what is not known went as the rest"
+    few = "2 layers still followed"
     at = lines.index(
         "still there after 35 years: 100 % of the layers, 2 there for certain,"
         " 0 ended for certain, 0 not known"
     )
     assert lines[at + 1 : at + 3] == [
-        f"{went}: 100 % as recorded, 100 % as last seen",
+        f"{went}: 100 % as recorded, 100 % as last seen, {few}",
         "  with the possible answers too: 100 %",
     ]
     at = lines.index(
         "still there after 40 years: 0 to 100 % of the layers, 0 there for certain,"
         " 0 ended for certain, 2 not known"
     )
-    assert lines[at + 1] == f"{went}: 0 to 100 % as recorded, 0 to 100 % as last seen"
+    one = "1 layer still followed"
+    assert lines[at + 1] == f"{went}: 0 to 100 % as recorded, 0 to 100 % as last seen, {one}"
+    assert any(
+        line.startswith("note: Fewer than 5 layers are followed at any age") for line in lines
+    )
     assert "note: Of 1 a date is approximate or uncertain; it is taken as written." in lines
 
 
@@ -123,6 +128,7 @@ def test_survival_as_json(ask: Command) -> None:
         "there": 2,
         "ended": 0,
         "unknown": 0,
+        "followed": 2,
     }
     assert told["jumps"] == [{"first_day": 14246, "last_day": 18261, "share": 1}]
 
@@ -137,7 +143,7 @@ def test_a_picture(ask: Command, tmp_path: Path, name: str, what: str) -> None:
     assert made.startswith((b"<?xml", b"\x89PNG")) and len(made) > 2000
     again = ask("look", "material: epoxy", what, "--picture", str(path))
     assert (again.status, path.read_bytes()) == (3, made)
-    assert again.err == f"conservedb: {path} is there already; name a new file\n"
+    assert again.err == f"conservedb: {path} already exists; name a new file\n"
 
 
 @pytest.mark.parametrize(
@@ -169,8 +175,35 @@ def test_a_terminal_without_the_signs(
         assert is_plain() is plain
 
 
-def test_nothing_answers(ask: Command) -> None:
+@pytest.mark.parametrize("what", ["--by=decade", "--by=person", "--decades", "--survival"])
+def test_nothing_answers(ask: Command, tmp_path: Path, what: str) -> None:
+    picture = () if what == "--decades" else ("--picture", str(tmp_path / "a.svg"))
+    ended = ask("look", "object: Q.10", what, *picture)
+    assert (ended.status, ended.out) == (1, "")
+    assert ended.err == (
+        "conservedb: nothing on record answers: Layers and uses of agents of which this holds:"
+        " the object has the number, or the words in its title, “Q.10”.\n"
+    )
+    assert not list(tmp_path.glob("a.svg*"))
+    assert ask("look", "object: Q.10", what, "--json").json == {
+        "error": ended.err.removeprefix("conservedb: ").strip()
+    }
+
+
+def test_no_layer_answers_for_certain(ask: Command) -> None:
+    ended = ask("look", "material: acetone", "--survival")
+    assert (ended.status, ended.out) == (1, "")
+    assert ended.err.startswith(
+        "conservedb: no layer answers for certain, so that nothing tells how long they last (left"
+        " out: "
+    )
+    assert "1 use of an agent" in ended.err
+
+
+def test_an_empty_database(conservedb: Command, tmp_path: Path) -> None:
+    path = str(tmp_path / "new.db")
+    assert conservedb("new", path).status == 0
     for what in ("--by=decade", "--decades", "--survival"):
-        ended = ask("look", "object: Q.10", what)
-        assert ended.status == 0 and ended.lines[1] == "as on record: 2 November 2026"
-    assert "note: Nothing on record answers." in ask("look", "object: Q.10").lines
+        ended = conservedb("look", "layers", what, "--db", path)
+        assert (ended.status, ended.out) == (1, "")
+        assert ended.err.count("\n") == 1 and "nothing on record answers: " in ended.err

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import csv
+import datetime
 import io
 import json
 import re
@@ -55,12 +56,12 @@ def recorded(cell: str) -> str:
     return re.sub(r"(?:\A|(?<=[;\t\r\n]))'(?='* *[=+\-@＝＋－＠])|\A'(?='* *[\t\r\n])", "", cell)
 
 
-def read_csv(path: Path) -> tuple[list[list[str]], list[str]]:
-    """The rows with their header, and what is said after them."""
-    rows = list(csv.reader(io.StringIO(path.read_bytes().decode(), newline=""), strict=True))
-    assert {len(row) for row in rows} == {len(HEADER)}  # RFC 4180: the same in every line
-    empty = rows.index([""] * len(HEADER))
-    return rows[:empty], [row[0] for row in rows[empty + 1 :]]
+def read_csv(path: Path) -> tuple[list[list[str]], str]:
+    """The rows with their header, and what is said of them in the name of the last column."""
+    rows = list(csv.reader(io.StringIO(path.read_bytes().decode("utf-8-sig"), newline="")))
+    assert {len(row) for row in rows} == {len(HEADER) + 1}  # RFC 4180: the same in every line
+    assert {row[-1] for row in rows[1:]} <= {""}
+    return [row[:-1] for row in rows], rows[0][-1]
 
 
 def test_csv(tmp_path: Path) -> None:
@@ -72,11 +73,35 @@ def test_csv(tmp_path: Path) -> None:
         ["'-0099", "0.1", '\'=HYPERLINK("http://x")'],
     ]
     assert [recorded(row[2]) for row in rows[4:]] == list(NASTY)
-    assert about[:2] == ["question: uses epoxy --on 1990", "description: =layers of epoxy"]
-    assert about[-2] == f"rows: {len(ROWS)}"
-    assert {"day: 2026-11-02", "program: conservedb 0.1.0"} <= set(about)
+    first, *told = about.split(" | ")
+    assert first == "about this answer"
+    assert told[:-1] == [f"{name}: {text}" for name, text in ABOUT.told.items()]
+    assert told[-1].startswith("apostrophes: ")
     raw = (tmp_path / "answer.csv").read_bytes()
-    assert raw.startswith(b"object,") and raw.endswith(b"\r\n")  # no byte order mark; RFC 4180
+    assert raw.startswith(b"\xef\xbb\xbfobject,") and raw.endswith(b"\r\n")  # Excel; RFC 4180
+
+
+def test_csv_is_a_rectangle_to_any_reader(tmp_path: Path) -> None:
+    """pandas reads the same (tried with 3.1; it takes the byte order mark off by itself)."""
+    path = written(tmp_path, "csv")
+    with path.open(encoding="utf-8-sig", newline="") as file:
+        found = list(csv.DictReader(file, strict=True))
+    assert len(found) == len(ROWS)
+    assert [row["object"].lstrip("'") for row in found] == [row[0] for row in ROWS]
+    assert [float(row["load_kg"]) for row in found] == [row[1] for row in ROWS]
+
+
+def test_bidirectional_controls_stay_data_in_files(tmp_path: Path) -> None:
+    text = "a\u202eb\u2066c\u200f"
+    paths = {form: tmp_path / f"bidi.{form}" for form in FORMS}
+    for form, path in paths.items():
+        write_answer(path, form, ABOUT, HEADER, [(text, 1, None)])
+    rows = list(csv.reader(io.StringIO(paths["csv"].read_text(encoding="utf-8-sig"), newline="")))
+    assert rows[1][0] == text
+    lines = paths["jsonl"].read_text(encoding="utf-8").splitlines()
+    assert json.loads(lines[1])["object"] == text
+    assert text not in lines[1]  # as escapes
+    assert load_workbook(paths["xlsx"])["answer"]["A2"].value == text
 
 
 @pytest.mark.parametrize("start", STARTS)
@@ -133,6 +158,31 @@ def test_workbook(tmp_path: Path) -> None:
         sheets = [parts.read(n).decode() for n in parts.namelist() if "worksheets/" in n]
     assert len(sheets) == 2
     assert not any("<f>" in text or "<hyperlink" in text for text in sheets)
+
+
+def test_days_are_dates_where_a_workbook_has_them(tmp_path: Path) -> None:
+    """Serial 61 is 1900-03-01 in every program; before it they differ by the 29 February 1900 that
+    never was (ECMA-376-1, 18.17.4)."""
+    days = [
+        datetime.date(*day) for day in ((1741, 1, 1), (1900, 2, 28), (1900, 3, 1), (9999, 12, 31))
+    ]
+    rows: list[Row] = [(day.isoformat(), 0, day) for day in days] + [("none", 0, None)]
+    book = load_workbook(written(tmp_path, "xlsx", rows))
+    assert dict(book["about"].iter_rows(values_only=True))["days"] == workbook.DAYS
+    sheet = book["answer"]
+    cells = [row[2] for row in sheet.iter_rows(min_row=2)]
+    assert [cell.data_type for cell in cells] == ["s", "s", "d", "d", "n"]
+    assert [cell.value for cell in cells[:2]] == ["1741-01-01", "1900-02-28"]
+    assert [cell.value.date() for cell in cells[2:4]] == days[2:]
+    assert {cell.number_format for cell in cells[2:4]} == {"yyyy-mm-dd"}
+    assert cells[4].value is None
+    assert {row[0].data_type for row in sheet.iter_rows(min_row=2)} == {"s"}  # words stay words
+    with zipfile.ZipFile(tmp_path / "answer.xlsx") as parts:
+        assert b"<v>61</v>" in parts.read("xl/worksheets/sheet1.xml")
+    assert sheet.column_dimensions["C"].width >= 10
+    path = tmp_path / "days.csv"
+    write_answer(path, "csv", ABOUT, HEADER, rows)
+    assert [row[2] for row in read_csv(path)[0][1:]] == [*map(str, days), ""]
 
 
 def test_a_workbook_takes_what_its_format_does_not(tmp_path: Path) -> None:

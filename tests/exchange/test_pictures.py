@@ -6,6 +6,7 @@ SVG is read with Python's own parser, PNG with Pillow: whether it reads in grey 
 from __future__ import annotations
 
 from io import BytesIO
+from itertools import pairwise
 from pathlib import Path
 from xml.etree import ElementTree as xml
 
@@ -17,6 +18,7 @@ from conservedb.exchange.bars import Bar
 from conservedb.exchange.pictures import (
     INK,
     MARGIN,
+    PAPER,
     WIDTH,
     About,
     Box,
@@ -29,12 +31,19 @@ from conservedb.exchange.pictures import (
     write_picture,
 )
 from conservedb.exchange.pictures_bars import MOST, bar_picture
-from conservedb.exchange.pictures_curves import curve_picture
+from conservedb.exchange.pictures_curves import (
+    _BAND,
+    _EDGE,
+    _THICK,
+    _THIN,
+    _WIDEST,
+    curve_picture,
+)
 from conservedb.exchange.pictures_png import SCALE, png
 from conservedb.exchange.pictures_svg import svg
 from conservedb.exchange.widths import cells, one_line, wrapped
 from conservedb.knowledge.decades import Count
-from conservedb.knowledge.survival import Age, Curve, days
+from conservedb.knowledge.survival import FEW, Age, Curve, days
 from conservedb.store.problems import DatabaseProblem
 from tests.nasty import NASTY
 
@@ -189,10 +198,72 @@ def test_a_curve_says_what_is_certain_below() -> None:
         *("followed so far", "there for certain", "ended for certain", "not known", "100 %"),
     ):
         assert words in said, words
-    assert curve().description == (
-        "still there as recorded, by age: 0 years: 100%; 5 years: 67% to 100%; 10 years: 67%;"
-        " 15 years: 67%; 20 years: 33%; 25 years: 33%; 30 years: 33%"
-    )
+    told = curve().description.removeprefix("still there as recorded, by age: ").split("; ")
+    assert [one.partition(",")[0] for one in told] == [
+        *("0 years: 100%", "5 years: 67% to 100%", "10 years: 67%", "15 years: 67%"),
+        *("20 years: 33%", "25 years: 33%", "30 years: 33%"),
+    ]
+    assert told[1].endswith(", within the widest limits 67% to 100%, 3 followed")
+
+
+def exact() -> Curve:
+    """Twelve layers that ended after 1 to 12 years, and four that are there after 14 to 20."""
+    ended = [Age(days(at), days(at), 0) for at in range(1, 13)]
+    return Curve([*ended, *(Age(days(at), NEVER, 0) for at in (14, 16, 18, 20))])
+
+
+MARKS = (0, 5, 10, 15, 20)
+
+
+def of_axis(drawing: Drawing) -> tuple[float, float, float]:
+    """Where 0 and 20 years lie, and 100 %."""
+    words = {s.text: s for s in reversed(drawing.shapes) if isinstance(s, Words)}
+    return words["0"].x, words["20"].x, words["100 %"].y - 4
+
+
+def test_the_widest_limits_are_what_is_certain_and_what_is_possible() -> None:
+    drawing, found = curve_picture(exact(), exact(), ABOUT), exact()
+    boxes = [s for s in drawing.shapes if isinstance(s, Box) and s.fill == _WIDEST and s.x > MARGIN]
+    left, right, top = of_axis(drawing)
+    assert [boxes[0].x, boxes[-1].x + boxes[-1].width] == pytest.approx([left, right])
+    for one, after in pairwise(boxes):
+        assert one.x + one.width == after.x  # side by side, without a gap
+    for years in (0.5, 5.5, 13, 15, 17, 19):
+        x = left + (right - left) * years / 20
+        (box,) = (one for one in boxes if one.x <= x < one.x + one.width)
+        low, high = found.standing(days(years)).share
+        assert box.y == pytest.approx(top + 300 * (1 - high))
+        assert box.y + box.height == pytest.approx(top + 300 * (1 - low))
+    assert found.standing(days(15)).share == (3 / 16, 4 / 16)
+    assert "widest limits" in texts(drawing)
+
+
+def test_a_curve_is_thin_where_few_are_followed_and_ends_where_none_is() -> None:
+    drawing = curve_picture(exact(), exact(), ABOUT)
+    left, right, top = of_axis(drawing)
+    below = [s for s in drawing.shapes if isinstance(s, Stroke) and s.points[0][1] >= top]
+    thick = [s for s in below if s.colour == INK and s.width == _THICK]
+    thin = [s for s in below if s.colour == INK and s.width == _THIN]
+    few = left + (right - left) * 12 / 20  # after the twelfth end four are left
+    assert max(x for s in thick for x, _ in s.points) == pytest.approx(few, abs=0.2)
+    assert min(x for s in thin for x, _ in s.points) == pytest.approx(few, abs=0.2)
+    assert max(x for s in thin for x, _ in s.points) == pytest.approx(right, abs=0.2)
+    assert f"fewer than {FEW} followed" in texts(drawing)
+    words = [s for s in drawing.shapes if isinstance(s, Words)]
+    (row,) = (s.y for s in words if s.text == "still followed")
+    shown = [s.text for s in words if s.y == row and s.anchor == "middle"]
+    assert shown == [f"{exact().followed(days(years))}" for years in MARKS]
+    many = Curve([Age(days(9) + 1, NEVER, 0)] * 7)
+    assert f"fewer than {FEW} followed" not in texts(curve_picture(many, many, ABOUT))
+
+
+def test_the_parts_of_a_curve_differ_in_grey() -> None:
+    """Paper, widest limits, band and grid are each at least 4 % of grey apart."""
+    greys = [
+        Image.new("RGB", (1, 1), colour).convert("L").tobytes()[0]
+        for colour in (PAPER, _WIDEST, _BAND, _EDGE, INK)
+    ]
+    assert all(light - dark >= 0.04 * 255 for light, dark in pairwise(greys))
 
 
 def test_an_exact_curve_has_a_band_and_a_vague_one_has_none() -> None:
@@ -211,7 +282,7 @@ def test_a_file_is_written_once(tmp_path: Path, name: str) -> None:
     write_picture(bars(), path)
     made = path.read_bytes()
     assert made == (svg if name.endswith("svg") else png)(bars())
-    with pytest.raises(DatabaseProblem, match="is there already; name a new file"):
+    with pytest.raises(DatabaseProblem, match="already exists; name a new file"):
         write_picture(curve(), path)
     assert path.read_bytes() == made
     assert [one.name for one in tmp_path.iterdir()] == [name]

@@ -15,6 +15,7 @@ from scipy.optimize import minimize  # type: ignore[import-untyped]
 
 from conservedb.dates import NEVER, UNKNOWN_START
 from conservedb.knowledge.survival import (
+    FEW,
     Age,
     Between,
     Curve,
@@ -35,6 +36,8 @@ FREIREICH = (
 )
 """Weeks to relapse, and weeks followed without one, under 6-MP: Freireich and others 1963, Blood
 21:699-716, as in many textbooks (from memory)."""
+FREIREICH_AT_RISK = {6: 21, 7: 17, 10: 15, 13: 12, 16: 11, 22: 7, 23: 6}
+"""How many were at risk at the relapses of each week, as textbooks print it (from memory)."""
 FREIREICH_SHARES = {6: 0.857, 7: 0.807, 10: 0.753, 13: 0.690, 16: 0.627, 22: 0.538, 23: 0.448}
 """The product limit of these as textbooks print it (from memory)."""
 
@@ -102,11 +105,24 @@ def test_a_published_example_of_the_product_limit() -> None:
     assert curve.at(5) == (1, 1)
     for week, share in FREIREICH_SHARES.items():
         assert curve.at(week) == pytest.approx((share, share), abs=5e-4)
+    for week, number in FREIREICH_AT_RISK.items():
+        assert curve.followed(week) + FREIREICH[0].count(week) == number
+    assert (curve.followed(35), curve.followed(36)) == (1, 0)
+    assert curve.few_from == 26  # then 32, 32, 34 and 35 are left of those followed
     assert curve.standing(10) == Standing(there=14, ended=5, unknown=2)
     # Greenwood's standard error at 10 weeks is 0.0963 (from memory, the same textbooks), which on
     # the scale log(-log) is divided by the share and by its logarithm.
     wide = 1.96 * 0.0963 / (0.7529 * log(0.7529))
     assert curve.band(10) == pytest.approx((0.7529 ** exp(-wide), 0.7529 ** exp(wide)), abs=1e-3)
+
+
+def test_who_is_followed_within_intervals() -> None:
+    # It may end at any age from 3 to 9; one is followed to 5; of one no end is established.
+    curve = Curve([Age(3, 9, 9), Age(6, NEVER, 5), Age(4, NEVER, 8, established=False)])
+    assert [curve.followed(day) for day in (0, 3, 4, 5, 6, 8, 9)] == [3, 3, 2, 2, 1, 1, 0]
+    assert curve.few_from == 0 and Curve([]).few_from == 0
+    many = spans(*((day, day + 1) for day in range(10)))
+    assert (many.few_from, many.followed(5), many.followed(6)) == (6, 5, 4)
 
 
 @pytest.mark.filterwarnings("ignore:The confidence interval is undefined")
@@ -209,6 +225,12 @@ def test_a_curve_only_falls(those: list[tuple[int, int]]) -> None:
     counts = [curve.standing(day) for day in range(60)]
     assert all(sum(count) == len(those) and min(count) >= 0 for count in counts)
     assert all(a.there >= b.there and a.ended <= b.ended for a, b in pairwise(counts))
+    followed = [curve.followed(day) for day in range(60)]
+    assert all(a >= b for a, b in pairwise(followed))
+    for day, (count, number) in enumerate(zip(counts, followed, strict=True)):
+        assert count.there <= number <= count.there + count.unknown
+        assert (number < FEW) == (day >= curve.few_from)
+    assert not those or curve.followed(curve.horizon + 1) == 0 or curve.jumps[-1].last != NEVER
 
 
 def test_nothing_and_one_are_curves_too() -> None:

@@ -13,9 +13,14 @@ from pathlib import Path
 import pytest
 
 from conservedb.demo.build import load
+from conservedb.exchange.keeping_questions import keep_question
+from conservedb.knowledge.research_words import read
+from conservedb.records.sources import STATEMENT_SUBJECTS
 from conservedb.store.opening import open_database
 from conservedb.store.verify import verify
+from conservedb.store.view_of_statements import _REFS
 from conservedb.store.views import VIEWS
+from tests.conftest import TODAY
 
 NAMES = Path(__file__).with_name("view_columns.txt")
 """Every name that somebody's own question may rest on: names are added, never changed."""
@@ -38,6 +43,8 @@ TABLES = {
     "v_materials": "material",
     "v_people": "person",
     "v_sources": "source",
+    "v_statements": "statement",
+    "v_questions": "saved_question",
     "v_changes": "change",
 }
 
@@ -46,7 +53,10 @@ TABLES = {
 def path(tmp_path_factory: pytest.TempPathFactory) -> Path:
     target = tmp_path_factory.mktemp("views") / "demo.db"
     load(target)
-    open_database(target)[0].dispose()
+    engine, _ = open_database(target)
+    keep_question(engine, "Old joins", read("layers where role: adhesive"), "A. Tester", TODAY)
+    keep_question(engine, "All", read("objects"), "A. Tester", TODAY)
+    engine.dispose()
     return target
 
 
@@ -148,6 +158,40 @@ def test_a_layer_is_told_with_all_that_is_known_of_it(raw: sqlite3.Connection) -
     assert unplaced and all(r["place"] is None and ";" in r["possible_places"] for r in unplaced)
 
 
+def test_kept_questions_read_as_they_are_asked(raw: sqlite3.Connection) -> None:
+    found = raw.execute(
+        "SELECT name, question, rows, conditions, saved_first_day, person FROM v_questions"
+    ).fetchall()
+    day = TODAY.isoformat()
+    assert sorted(found) == [
+        ("All", "objects", "objects", None, day, "A. Tester"),
+        *[
+            (
+                "Old joins",
+                "layers where role: adhesive",
+                "layers",
+                "role: adhesive",
+                day,
+                "A. Tester",
+            )
+        ],
+    ]
+    assert [read(row[1]).rows for row in found] == [row[2] for row in found]
+
+
+def test_what_sources_say_stands_beside_each_other(raw: sqlite3.Connection) -> None:
+    """The letter of 1871 and the bill disagree (conservedb/demo/tables/statements.csv)."""
+    assert tuple(_REFS) == STATEMENT_SUBJECTS
+    found = raw.execute(
+        "SELECT about, ref, field, value, source, followed, decided_by FROM v_statements"
+        " WHERE object = 'SQ.1902.7' AND about = 'layer' AND ref = 'L14b' ORDER BY key"
+    ).fetchall()
+    assert len(found) > 1 and {row[5] for row in found} >= {"yes", "no"}
+    about = {row[0] for row in raw.execute("SELECT about FROM v_statements")}
+    kept = {row[0].replace("_", " ") for row in raw.execute("SELECT subject FROM statement")}
+    assert about == kept and len(about) > 2
+
+
 @pytest.mark.skipif(shutil.which("sqlite3") is None, reason="no sqlite3 shell here")
 def test_the_shell_reads_every_view(path: Path) -> None:
     for view in VIEWS:
@@ -169,10 +213,11 @@ def test_nothing_is_written_through_a_view(raw: sqlite3.Connection) -> None:
 
 @pytest.mark.parametrize("view", [v.name for v in VIEWS if v.columns[0].name == "object"])
 def test_one_object_is_looked_up(raw: sqlite3.Connection, view: str) -> None:
-    """Only the list of objects is read from end to end for its number."""
+    """Only the list of objects is read from end to end for its number, and what is short anyway:
+    layers whose sides differ, and statements."""
     steps = raw.execute(f"EXPLAIN QUERY PLAN SELECT * FROM {view} WHERE object = 'X'").fetchall()
     scanned = {m[1] for step in steps if (m := re.match(r"SCAN (\S+)", step[3]))}
-    allowed = {"ob", view, "ls"}
+    allowed = {"ob", view, "ls", "st"}
     assert {s for s in scanned if not s.startswith("(")} <= allowed, steps
     assert not any("AUTOMATIC" in step[3] for step in steps)
 
