@@ -144,6 +144,7 @@ def test_find_in_json(ask: Command) -> None:
                 "detail": "joint",
                 "sentence": "",
                 "spans": [],
+                "used": "",
             }
         ],
         "counts": [{"kind": "place", "total": 1, "more": False}],
