@@ -12,13 +12,14 @@ that find something are offered.
 from __future__ import annotations
 
 import json
+import re
 from collections import defaultdict
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field, replace
 
 from sqlalchemy import Connection, Table, bindparam, func, select
 
-from conservedb.questions import find_near, find_refs, find_together, find_used
+from conservedb.questions import find_dated, find_near, find_refs, find_together, find_used
 from conservedb.questions.answers import Hit
 from conservedb.questions.asking import Question, blank
 from conservedb.questions.find_answers import FoundAnswer, FoundGroup
@@ -33,6 +34,7 @@ from conservedb.questions.find_hits import (
 )
 from conservedb.questions.find_records import SHOWN
 from conservedb.questions.find_words import spans
+from conservedb.records.behaviour import material_value
 from conservedb.records.materials import material, material_alias, material_class
 from conservedb.records.objects import component, object_
 from conservedb.records.people import person
@@ -67,6 +69,12 @@ _EXACT = (
     ("material_class", _called(material_class, "key")),
     ("person", _called(person, "name_folded")),
 )
+_REGISTERED = Question(
+    select(material_value.c.material_id.label("record")).where(
+        material_value.c.property == "CAS number", material_value.c.words == bindparam("name")
+    )
+)
+_LIKE_CAS = re.compile(r"[0-9]{2,7}-[0-9]{2}-[0-9]").fullmatch
 _NUMBERED = Question(select(object_.c.number).where(object_.c.number_folded == bindparam("number")))
 _CALLED = Question(
     select(object_.c.number, blank(object_.c.title).label("title")).where(
@@ -80,8 +88,10 @@ _CALLED = Question(
 STATEMENTS = (
     *(question for shown in SHOWN.values() for question in (shown.rows, shown.owned)),
     *(question for _, question in _EXACT),
+    _REGISTERED,
     _NUMBERED,
     _CALLED,
+    *find_dated.STATEMENTS,
     *find_near.STATEMENTS,
     *find_refs.STATEMENTS,
     *find_together.STATEMENTS,
@@ -128,6 +138,7 @@ def find(connection: Connection, text: str, most: int = MOST) -> FoundAnswer:
     _on_object(connection, typed, found)
     _beginning(connection, typed.words, _CONSIDERED, found)
     _unwritten(connection, typed, found)
+    _dated(connection, typed.whole, found)
     if _few(found):
         for table, records in find_near.inside(connection, typed.words).items():
             found[table].inside += records
@@ -160,6 +171,9 @@ def _exactly(connection: Connection, whole: str, found: Gathered) -> None:
     folded = fold(whole)
     for table, question in _EXACT:
         found[table].first += (row.record for row in question.all(connection, name=folded))
+    if _LIKE_CAS(folded):
+        rows = _REGISTERED.all(connection, name=folded)
+        found["material"].first += (row.record for row in rows)
 
 
 def _on_object(connection: Connection, typed: Typed, found: Gathered) -> None:
@@ -181,9 +195,11 @@ def _halves(whole: str) -> Iterator[tuple[str, str]]:
 
 def _of_objects(connection: Connection, numbers: Sequence[str], rest: str, found: Gathered) -> None:
     """What of these objects is called by the rest, then their records in which its words stand."""
+    for table, record in find_refs.of_objects(connection, numbers, rest):
+        found[table].first.append(record)
+        found[table].more |= len(found[table].first) >= find_refs.CONSIDERED
     for number in numbers:
-        for table, record in find_refs.of_object(connection, number, rest):
-            found[table].first.append(record)
+        _dated(connection, rest, found, number)
     words = search.words_of(rest)
     anywhere: Gathered = defaultdict(_Of)
     if words:
@@ -205,6 +221,13 @@ def _unwritten(connection: Connection, typed: Typed, found: Gathered) -> None:
         of.more |= more
 
 
+def _dated(connection: Connection, typed: str, found: Gathered, number: str = "") -> None:
+    """What was done within the date that was typed."""
+    for table, records, more in find_dated.dated(connection, typed, number):
+        found[table].on += records
+        found[table].more |= more
+
+
 def _together(
     connection: Connection, typed: Typed, most: int, found: bool
 ) -> tuple[FoundGroup, ...]:
@@ -214,7 +237,8 @@ def _together(
     """
     if len(typed.words) < 2:
         return ()
-    lying = find_together.lying(connection, typed.words, today(connection).toordinal())
+    day = today(connection).toordinal()
+    lying = find_together.lying(connection, typed.words, day, most)
     called = () if found else _on_called(connection, typed, most)
     groups = {group.kind: group for group in lying}
     for group in called:
@@ -249,8 +273,10 @@ def _on_called(connection: Connection, typed: Typed, most: int) -> tuple[FoundGr
 
 def _owned(hit: Hit, titles: dict[str, str], typed: Typed) -> Hit:
     """A hit with a sentence that says whose it is, in the words that were looked for."""
-    said = f"{hit.mark or hit.label} of {hit.object}, {titles.get(hit.object, '')}"
-    if hit.sentence:
+    title = titles.get(hit.object, "")
+    whose = f"{hit.object}, {title}" if title else hit.object
+    said = f"{hit.mark} of {whose}" if hit.mark else whose
+    if hit.sentence not in ("", hit.label, hit.mark):
         said = f"{said}: {hit.sentence}"
     return replace(hit, sentence=said, spans=spans(said, typed.words))
 

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+import json
+from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
 from sqlalchemy import (
@@ -38,9 +39,10 @@ class Referred(NamedTuple):
     more: bool
 
 
-def _of_object(table: Table, column: str) -> Question:
-    """What of the object with a number is called by something that begins so, case aside."""
-    numbered = select(object_.c.id).where(object_.c.number_folded == bindparam("number"))
+def _of_objects(table: Table, column: str) -> Question:
+    """What of the objects with some numbers is called by something that begins so, case aside."""
+    numbers = func.json_each(bindparam("numbers")).table_valued("value").alias("wanted")
+    numbered = select(object_.c.id).where(object_.c.number_folded.in_(select(numbers.c.value)))
     called: ColumnElement[str] = literal_column(f"{table.name}.{column} COLLATE NOCASE")
     found = select(table.c.id.label("record")).where(
         table.c.object_id.in_(numbered),
@@ -51,11 +53,11 @@ def _of_object(table: Table, column: str) -> Question:
 
 
 _MARKED = (
-    ("place", _of_object(place, "mark_folded")),
-    ("component", _of_object(component, "mark_folded")),
+    ("place", _of_objects(place, "mark_folded")),
+    ("component", _of_objects(component, "mark_folded")),
 )
 _CITED = tuple(
-    (one.table, _of_object(metadata.tables[one.table], "ref"))
+    (one.table, _of_objects(metadata.tables[one.table], "ref"))
     for one in SEARCHED
     if {"object_id", "ref"} <= set(metadata.tables[one.table].c.keys())
 )
@@ -82,12 +84,15 @@ STATEMENTS = (
 )
 
 
-def of_object(connection: Connection, number: str, rest: str) -> Iterator[tuple[str, int]]:
-    """Table and key of everything on the object whose mark or ref begins with the rest."""
+def of_objects(
+    connection: Connection, numbers: Sequence[str], rest: str
+) -> Iterator[tuple[str, int]]:
+    """Table and key of what is on these objects and has a mark or ref that begins with the rest."""
+    owners = json.dumps([fold(number) for number in numbers])
     for questions, begin in ((_MARKED, fold(rest)), (_CITED, rest)):
         reach = {"first": begin, "last": begin + BEYOND}
         for table, question in questions:
-            rows = question.all(connection, number=fold(number), **reach)
+            rows = question.all(connection, numbers=owners, **reach)
             yield from ((table, row.record) for row in rows)
 
 

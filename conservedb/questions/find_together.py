@@ -3,7 +3,8 @@
 "fountain acrylic" is the title of an object and the class of a material; "cellulose nitrate J07" a
 material and the mark of a place. Each word is taken to name an object, a place or a material, in
 every way in which something bears the words so shared out; where a layer of the material lies at
-the place or on the object, or a part of it is made of it, that is the answer. Only the newest of
+the place or on the object, a part is made of it, or it was used there as an agent, that is the
+answer. Only the newest of
 what is called so is looked at: 20 objects, 500 places, 60 materials and as many classes. More than
 five words are not shared out.
 """
@@ -17,7 +18,16 @@ from collections.abc import Iterator, Sequence
 from functools import partial
 from typing import NamedTuple
 
-from sqlalchemy import ColumnElement, Connection, bindparam, func, literal_column, or_, select
+from sqlalchemy import (
+    ColumnElement,
+    Connection,
+    Table,
+    bindparam,
+    func,
+    literal_column,
+    or_,
+    select,
+)
 from sqlalchemy import union_all as all_of
 
 from conservedb.knowledge.layers import Bounds, names, possible, state
@@ -31,6 +41,7 @@ from conservedb.records.layers import BOUNDS, layer
 from conservedb.records.materials import material, material_class
 from conservedb.records.objects import component, object_
 from conservedb.records.places import place
+from conservedb.records.treatments import agent, agent_place, intervention, intervention_place
 from conservedb.store import search
 from conservedb.store.keys import sort_key
 
@@ -39,6 +50,7 @@ MOST_OBJECTS = 20
 _PLACES = 500
 _MATERIALS = 60
 _ROWS = 1000
+_ORDER = ("place", "layer", "component", "agent")
 
 
 class Split(NamedTuple):
@@ -62,17 +74,31 @@ _MATERIAL_IDS = all_of(
 )
 _OWN_NAME = blank(material_class.c.name)
 _ABOUT = (
+    object_.c.id.label("owner"),
     object_.c.number.label("object"),
     blank(object_.c.title).label("title"),
 )
 
 
-def _layers(at: ColumnElement[bool]) -> Question:
-    """Layers of the materials or classes, found by where they lie: +, so not by the material."""
-    meant = or_(
-        literal_column("+layer.material_id").in_(_MATERIAL_IDS),
-        literal_column("+layer.material_class_id").in_(_CLASSES),
+def _meant(table: Table) -> ColumnElement[bool]:
+    """Whether a row is of the materials or classes: +, so that it is not looked up by these."""
+    return or_(
+        literal_column(f"+{table.name}.material_id").in_(_MATERIAL_IDS),
+        literal_column(f"+{table.name}.material_class_id").in_(_CLASSES),
     )
+
+
+def _class_of(table: Table) -> ColumnElement[bool]:
+    return material_class.c.id == func.coalesce(material.c.class_id, table.c.material_class_id)
+
+
+def _matter_of(table: Table) -> ColumnElement[str]:
+    named = func.coalesce(material.c.name, material.c.key, table.c.material_words, "")
+    return named.label("material")
+
+
+def _layers(at: ColumnElement[bool]) -> Question:
+    """Layers of the materials or classes, found by where they lie."""
     return Question(
         select(
             *_ABOUT,
@@ -80,20 +106,15 @@ def _layers(at: ColumnElement[bool]) -> Question:
             blank(place.c.name).label("name"),
             blank(place.c.kind).label("kind"),
             layer.c.ref,
-            func.coalesce(material.c.name, material.c.key, layer.c.material_words, "").label(
-                "material"
-            ),
+            _matter_of(layer),
             _OWN_NAME.label("class_name"),
             *(layer.c[name] for name in BOUNDS),
         )
         .outerjoin_from(layer, object_, object_.c.id == layer.c.object_id)
         .outerjoin(place, place.c.id == layer.c.place_id)
         .outerjoin(material, material.c.id == layer.c.material_id)
-        .outerjoin(
-            material_class,
-            material_class.c.id == func.coalesce(material.c.class_id, layer.c.material_class_id),
-        )
-        .where(at, meant)
+        .outerjoin(material_class, _class_of(layer))
+        .where(at, _meant(layer))
         .limit(_ROWS)
     )
 
@@ -118,7 +139,42 @@ _PARTS = Question(
     )
     .limit(_ROWS)
 )
-STATEMENTS = (_AT_PLACES, _ON_OBJECTS, _PARTS)
+
+
+def _agents(at: ColumnElement[bool]) -> Question:
+    """Agents of the materials or classes, found by where they were used."""
+    return Question(
+        select(
+            *_ABOUT,
+            literal_column("''").label("mark"),
+            blank(intervention.c.technique).label("name"),
+            blank(intervention.c.ref).label("step"),
+            agent.c.ref,
+            _matter_of(agent),
+            _OWN_NAME.label("class_name"),
+        )
+        .outerjoin_from(agent, object_, object_.c.id == agent.c.object_id)
+        .outerjoin(intervention, intervention.c.id == agent.c.intervention_id)
+        .outerjoin(material, material.c.id == agent.c.material_id)
+        .outerjoin(material_class, _class_of(agent))
+        .where(at, _meant(agent))
+        .limit(_ROWS)
+    )
+
+
+_STEPS_AT = select(intervention_place.c.intervention_id).where(
+    intervention_place.c.place_id.in_(_given("places"))
+)
+_USED_AT = _agents(
+    agent.c.id.in_(
+        all_of(
+            select(agent_place.c.agent_id).where(agent_place.c.place_id.in_(_given("places"))),
+            select(agent.c.id).where(agent.c.intervention_id.in_(_STEPS_AT)),
+        )
+    )
+)
+_USED_ON = _agents(agent.c.object_id.in_(_given("objects")))
+STATEMENTS = (_AT_PLACES, _ON_OBJECTS, _PARTS, _USED_AT, _USED_ON)
 _BOUNDS = _AT_PLACES.at(BOUNDS[0])
 
 
@@ -162,11 +218,14 @@ class _Named:
         )
 
 
-def lying(connection: Connection, words: Sequence[str], day: int) -> tuple[FoundGroup, ...]:
+def lying(
+    connection: Connection, words: Sequence[str], day: int, most: int
+) -> tuple[FoundGroup, ...]:
     """Places where a material lies, and parts made of it, that the words name together.
 
     Args:
         day: at the close of which the state of a layer is told.
+        most: how many of a kind are given.
     """
     if not 1 < len(words) <= MOST_WORDS:
         return ()
@@ -177,20 +236,23 @@ def lying(connection: Connection, words: Sequence[str], day: int) -> tuple[Found
         rows, cut = _rows(connection, named, split)
         more |= cut
         for kind, row in rows:
-            met = said.setdefault((kind, row.object, row.mark), _Met(kind, row, {}))
-            met.matter[_matter(kind, row, split.material, day)] = None
-    hits = defaultdict(list)
+            which = row.mark or row.ref
+            met = said.setdefault((kind, row.object, which), _Met(kind, []))
+            met.matter.append((row, split.material))
+    kinds = defaultdict(list)
     for key in sorted(said, key=lambda key: (sort_key(key[1]), sort_key(key[2]))):
-        hits[key[0]].append(_hit(said[key], words))
-    return tuple(FoundGroup(kind, tuple(of), len(of), more) for kind, of in hits.items())
+        kinds[key[0]].append(said[key])
+    return tuple(
+        FoundGroup(kind, tuple(_hit(met, words, day) for met in of[:most]), len(of), more)
+        for kind, of in sorted(kinds.items(), key=lambda one: _ORDER.index(one[0]))
+    )
 
 
 class _Met(NamedTuple):
-    """A place, part or unplaced layer where words met: a row about it, and what was found."""
+    """A place, a part, an agent or an unplaced layer: rows, each with the words for its matter."""
 
     kind: str
-    row: Row
-    matter: dict[str, None]
+    matter: list[tuple[Row, Sequence[str]]]
 
 
 def _splits(named: _Named, words: Sequence[str]) -> Iterator[Split]:
@@ -223,18 +285,19 @@ def _rows(
 ) -> tuple[list[tuple[str, Row]], bool]:
     """What lies where the words say, with its kind; and whether there may be more."""
     meant = {name: json.dumps(ids) for name, ids in named.materials(split.material).items()}
-    if not split.object:
-        places = named.places(split.place)
-        rows = _AT_PLACES.all(connection, places=json.dumps(places), **meant)
-        return [("place", row) for row in rows], len(places) == _PLACES or len(rows) == _ROWS
-    objects = named.objects(split.object)
-    ours = json.dumps(objects)
-    layers = _ON_OBJECTS.all(connection, objects=ours, **meant)
-    parts = _PARTS.all(connection, objects=ours, **meant)
+    places, objects = named.places(split.place), named.objects(split.object)
+    at = {"places": json.dumps(places), **meant}
+    on = {"objects": json.dumps(objects), **meant}
+    layers = _ON_OBJECTS.all(connection, **on) if objects else _AT_PLACES.all(connection, **at)
+    agents = _USED_AT.all(connection, **at) if places else _USED_ON.all(connection, **on)
+    parts = _PARTS.all(connection, **on) if objects else []
     found = [("place" if row.mark else "layer", row) for row in layers]
     found += [("component", row) for row in parts]
-    kept = [one for one in found if holds_all(f"{one[1].mark} {one[1].name}", split.place)]
-    return kept, len(objects) == MOST_OBJECTS or _ROWS in (len(layers), len(parts))
+    if split.place:
+        found = [one for one in found if holds_all(f"{one[1].mark} {one[1].name}", split.place)]
+    found += [("agent", row) for row in agents if not objects or row.owner in objects]
+    cut = len(objects) == MOST_OBJECTS or len(places) == _PLACES
+    return found, cut or _ROWS in (len(layers), len(agents), len(parts))
 
 
 def _matter(kind: str, row: Row, sought: Sequence[str], day: int) -> str:
@@ -244,13 +307,19 @@ def _matter(kind: str, row: Row, sought: Sequence[str], day: int) -> str:
         what = f"{what} ({row.class_name})" if what else row.class_name
     if kind == "component":
         return f"made of {what}"
+    if kind == "agent":
+        return f"{what}, used in {row.step}" if row.step else what
     mask = possible(Bounds(*row[_BOUNDS : _BOUNDS + len(BOUNDS)]), day)
     return f"{what}, {state_words(state(mask), names(mask))}"
 
 
-def _hit(met: _Met, words: Sequence[str]) -> Hit:
-    row = met.row
-    at = row.mark or f"{row.ref}, location not recorded"
+def _hit(met: _Met, words: Sequence[str], day: int) -> Hit:
+    row = met.matter[0][0]
+    matter = dict.fromkeys(_matter(met.kind, one, sought, day) for one, sought in met.matter)
+    at = row.mark or row.ref
+    if met.kind == "layer":
+        at += ", location not recorded"
     whose = f"{row.object}, {row.title}" if row.title else row.object
-    sentence = f"{at} of {whose}: {'; '.join(met.matter)}"
-    return Hit(met.kind, row.object, row.mark, row.name, row.kind, sentence, spans(sentence, words))
+    sentence = f"{at} of {whose}: {'; '.join(matter)}"
+    label, detail = (row.material, row.ref) if row.mark == "" else (row.name, row.kind)
+    return Hit(met.kind, row.object, row.mark, label, detail, sentence, spans(sentence, words))

@@ -9,6 +9,7 @@ from conservedb.questions.meanings import classes_below
 from conservedb.questions.wording import counted
 from conservedb.records.layers import layer
 from conservedb.records.materials import material, material_class
+from conservedb.records.objects import component
 from conservedb.records.treatments import agent
 
 COUNTED = 1000
@@ -22,13 +23,12 @@ _WITHIN = select(material.c.id).where(material.c.class_id.in_(_BELOW))
 
 def _uses(table: Table, kind: str) -> Selection:
     """Rows of a table that name the material, or the class and what is below it."""
-    columns = (table.c.id,)
     if kind == "material":
-        return select(*columns).where(table.c.material_id == _ID)
-    return union_all(
-        select(*columns).where(table.c.material_id.in_(_WITHIN)),
-        select(*columns).where(table.c.material_class_id.in_(_BELOW)),
-    )
+        return select(table.c.id).where(table.c.material_id == _ID)
+    named = select(table.c.id).where(table.c.material_id.in_(_WITHIN))
+    if "material_class_id" not in table.c:
+        return named
+    return union_all(named, select(table.c.id).where(table.c.material_class_id.in_(_BELOW)))
 
 
 def _number(uses: Selection) -> Question:
@@ -46,11 +46,16 @@ KINDS = ("material", "material_class")
 _LAYERS = {kind: _number(_uses(layer, kind)) for kind in KINDS}
 _OBJECTS = {kind: _objects(_uses(layer, kind)) for kind in KINDS}
 _AGENTS = {kind: _number(_uses(agent, kind)) for kind in KINDS}
-STATEMENTS = (*_LAYERS.values(), *_OBJECTS.values(), *_AGENTS.values())
+_PARTS = {kind: _number(_uses(component, kind)) for kind in KINDS}
+STATEMENTS = tuple(
+    question for asked in (_LAYERS, _OBJECTS, _AGENTS, _PARTS) for question in asked.values()
+)
 
 
 def used(connection: Connection, kind: str, record: int) -> str:
-    """How many layers are on record of it on how many objects, and how often it was an agent.
+    """How many layers are on record of it on how many objects, and what else it was used for.
+
+    That is as an agent, and for parts of objects.
 
     Args:
         kind: material or material_class, of which what is below it counts too.
@@ -62,7 +67,10 @@ def used(connection: Connection, kind: str, record: int) -> str:
         objects = _OBJECTS[kind].first(connection, id=record).number
         on = counted(objects, "object") + (" or more" if layers > _LOOKED_AT else "")
         said = f"{_bounded(layers, 'layer')} recorded, on {on}"
-    return f"{said}, used {_bounded(agents, 'time')} as an agent" if agents else said
+    if agents:
+        said += f", used {_bounded(agents, 'time')} as an agent"
+    parts = _PARTS[kind].first(connection, id=record).number
+    return f"{said}, {_bounded(parts, 'part')} made of it" if parts else said
 
 
 def _bounded(number: int, noun: str) -> str:
