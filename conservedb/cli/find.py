@@ -1,4 +1,4 @@
-"""conservedb find TEXT: records in which every word of the text begins some word.
+"""conservedb find TEXT: records with every word of the text, or several of one object together.
 
 JSON: {"text": what was looked for, of a long one the first 100 characters, "found": those called
 exactly so first [{"kind" (a key of `questions.find_answers.KIND_WORDS`), "object": number or "",
@@ -39,8 +39,9 @@ if TYPE_CHECKING:
 def command(settings: Settings, text: tuple[str, ...], most: int) -> None:
     """Find records by their words: numbers, marks, names, notes, materials, people, papers.
 
-    Every word must begin a word of the same record, in any order. The number of an object before
-    the rest looks at that object first.
+    Every word must begin a word of the same record, in any order; where no record has them all,
+    several of one object may have them together. The number of an object before or after the rest
+    looks at that object first. A date finds what was done then.
 
     Example: conservedb find SQ.1902.7 J1
     """
