@@ -1,6 +1,6 @@
 """conservedb find TEXT: records with every word of the text, or several of one object together.
 
-JSON: {"text": what was looked for, of a long one the first 100 characters, "found": those called
+JSON: {"text": what was looked for, of a long one the first 60 characters, "found": those called
 exactly so first [{"kind" (a key of `questions.find_answers.KIND_WORDS`), "object": number or "",
 "mark": mark or "", "label", "detail", "sentence": where the words stand, or "" where that is the
 label, "spans": [[first, after the last character of a word, in the sentence or the label]],

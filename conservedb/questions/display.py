@@ -13,7 +13,7 @@ UNSEEN = re.compile(
 _PICTURES = {code: chr(0x2400 + code) for code in range(0x20)} | {0x7F: "\u2421"}
 
 
-_LONGEST = 100
+_LONGEST = 60
 
 
 def shortened(text: str) -> str:

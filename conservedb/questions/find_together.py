@@ -319,7 +319,8 @@ def _hit(met: _Met, words: Sequence[str], day: int) -> Hit:
     at = row.mark or row.ref
     if met.kind == "layer":
         at += ", location not recorded"
-    whose = f"{row.object}, {row.title}" if row.title else row.object
-    sentence = f"{at} of {whose}: {'; '.join(matter)}"
+    sentence = f"{at} of {row.object}: {'; '.join(matter)}"
+    if row.title and not holds_all(sentence, words):
+        sentence += f"; of {row.title}"
     label, detail = (row.material, row.ref) if row.mark == "" else (row.name, row.kind)
     return Hit(met.kind, row.object, row.mark, label, detail, sentence, spans(sentence, words))

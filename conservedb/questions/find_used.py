@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 from sqlalchemy import (
     BindParameter,
     ColumnElement,
@@ -41,7 +43,7 @@ def _uses(table: Table, kind: str) -> Selection:
     return union_all(named, wanted.where(table.c.material_class_id.in_(_BELOW)))
 
 
-def _number(table: Table, kind: str, most: int) -> ColumnElement[int]:
+def _number(table: Table, kind: str, most: int) -> ColumnElement[Any]:
     few = _uses(table, kind).limit(most).subquery("few")
     return select(func.count()).select_from(few).scalar_subquery().label(f"{table.name}s")
 

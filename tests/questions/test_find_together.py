@@ -46,14 +46,14 @@ def test_they_lead_to_where_they_meet(
     ("text", "sentence"),
     [
         ("fountain J2", "J2 of Q.1, Fountain"),
-        ("epoxy J1", "J1 of Q.1, Fountain: Epoxy adhesive, in place (on record)"),
+        ("epoxy J1", "J1 of Q.1: Epoxy adhesive, in place (on record)"),
         (
             "fountain cements",
-            "J1 of Q.1, Fountain: Portland cement (Cements), partly removed: residue left",
+            "J1 of Q.1: Portland cement (Cements), partly removed",
         ),
-        ("iron fountain", "K1 of Q.1, Fountain: made of Wrought iron"),
-        ("acetone fountain", "g1 of Q.1, Fountain: Acetone, used in i1980"),
-        ("vase barrier", "L1, location not recorded of Q.2, Müller's vase: Barrier resin, "),
+        ("iron fountain", "K1 of Q.1: made of Wrought iron; of Fountain"),
+        ("acetone fountain", "g1 of Q.1: Acetone, used in i1980; of Fountain"),
+        ("vase barrier", "L1, location not recorded of Q.2: Barrier resin, "),
     ],
 )
 def test_the_line_says_what_was_matched(connection: Connection, text: str, sentence: str) -> None:
