@@ -1,15 +1,17 @@
-"""conservedb find TEXT: records in which every word of the text begins some word.
+"""conservedb find TEXT: records with every word of the text, or several of one object together.
 
-JSON: {"text", "found": those called exactly so first [{"kind" (a key of
-`questions.find_answers.KIND_WORDS`), "object": number or "", "mark": mark or "", "label", "detail",
-"sentence": where the words stand, or "" where that is the label, "spans": [[first, after the last
-character of a word, in the sentence or the label]]}], "counts": [{"kind", "total", "more":
+JSON: {"text": what was looked for, of a long one the first 60 characters, "found": those called
+exactly so first [{"kind" (a key of `questions.find_answers.KIND_WORDS`), "object": number or "",
+"mark": mark or "", "label", "detail", "sentence": where the words stand, or "" where that is the
+label, "spans": [[first, after the last character of a word, in the sentence or the label]],
+"used": how much there is of a material, in words, else ""}], "counts": [{"kind", "total", "more":
 whether there are more than that}], "near": [text that finds something, where this finds nothing],
 "remark": sentence or ""}. Status 1 where nothing is found, with "error" beside "near".
 """
 
 from __future__ import annotations
 
+import shlex
 from typing import TYPE_CHECKING, Any
 
 import click
@@ -37,8 +39,9 @@ if TYPE_CHECKING:
 def command(settings: Settings, text: tuple[str, ...], most: int) -> None:
     """Find records by their words: numbers, marks, names, notes, materials, people, papers.
 
-    Every word must begin a word of the same record, in any order. The number of an object before
-    the rest looks at that object first.
+    Every word must begin a word of the same record, in any order; where no record has them all,
+    several of one object may have them together. The number of an object before or after the rest
+    looks at that object first. A date finds what was done then.
 
     Example: conservedb find SQ.1902.7 J1
     """
@@ -58,7 +61,9 @@ def command(settings: Settings, text: tuple[str, ...], most: int) -> None:
 
 def _nothing(words: str, answer: FoundAnswer) -> Failed:
     """Why there is no answer, and what finds something."""
-    said = f"nothing on record has all of {words!r}"
+    from conservedb.questions.display import shortened
+
+    said = f"nothing on record has all of {shortened(words)!r}"
     if answer.remark:
         said += f": {answer.remark}"
     if answer.near:
@@ -67,8 +72,10 @@ def _nothing(words: str, answer: FoundAnswer) -> Failed:
 
 
 def _json(words: str, answer: FoundAnswer) -> dict[str, Any]:
+    from conservedb.questions.display import shortened
+
     return {
-        "text": words,
+        "text": shortened(words),
         "found": [{name: getattr(hit, name) for name in hit.__slots__} for hit in answer.hits],
         "counts": [
             {"kind": group.kind, "total": group.total, "more": group.more}
@@ -95,6 +102,9 @@ def _lines(answer: FoundAnswer) -> Lines:
             detail = "" if hit.detail == hit.sentence else hit.detail
             lines.add(one, hit.object, hit.mark, hit.label, detail, depth=1)
             lines.add("words", _marked(hit), depth=2)
+            if hit.used:
+                asked = f"where: conservedb uses {shlex.quote(hit.detail)}"
+                lines.add("used", hit.used, asked, depth=2)
     return lines
 
 

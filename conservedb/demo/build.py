@@ -11,6 +11,7 @@ from pathlib import Path
 import conservedb
 from conservedb.store.log import LOG, PROGRAM
 from conservedb.store.problems import DatabaseProblem
+from conservedb.store.search import INDEX
 from conservedb.store.version import APPLICATION_ID
 
 TODAY = "2026-11-02"
@@ -90,7 +91,8 @@ def _lines(raw: sqlite3.Connection) -> Iterator[str]:
     schema = raw.execute(
         "SELECT type, name, sql FROM sqlite_schema WHERE sql IS NOT NULL"
         " AND tbl_name IN (SELECT name FROM pragma_table_list WHERE type = 'table')"
-        " AND type IN ('table', 'index') AND name NOT LIKE 'sqlite_%' ORDER BY rowid"
+        " AND type IN ('table', 'index') AND name NOT LIKE 'sqlite_%'"
+        f" AND NOT (type = 'index' AND name GLOB '{INDEX}_*') ORDER BY rowid"
     ).fetchall()
     for kind, name, sql in schema:
         if kind == "table":

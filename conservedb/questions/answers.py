@@ -365,6 +365,7 @@ class Hit:
     On the start screen also treatment, layer or warning, each with its object and mark (of a
     treatment its ref). `sentence` is where the words looked for stand, "" where it is the label;
     `spans` are the places of these words in it, or in the label: first and after the last letter.
+    `used` says of a material how much there is of it, "" of anything else.
     """
 
     kind: str
@@ -374,6 +375,7 @@ class Hit:
     detail: str
     sentence: str = ""
     spans: tuple[tuple[int, int], ...] = ()
+    used: str = ""
 
 
 @dataclass(frozen=True, slots=True)

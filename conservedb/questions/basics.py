@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from conservedb.dates import Found, say
+from conservedb.questions.display import shortened
 
 
 class NoSuch(LookupError):
@@ -13,7 +14,7 @@ class NoSuch(LookupError):
     def __init__(self, what: str, value: str, nearest: tuple[str, ...] = ()) -> None:
         self.what, self.value, self.nearest = what, value, nearest
         hint = f"; did you mean {' or '.join(nearest)}?" if nearest else ""
-        super().__init__(f"no {what} {value!r} on record{hint}")
+        super().__init__(f"no {what} {shortened(value)!r} on record{hint}")
 
 
 class Ambiguous(NoSuch):

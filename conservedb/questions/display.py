@@ -13,6 +13,14 @@ UNSEEN = re.compile(
 _PICTURES = {code: chr(0x2400 + code) for code in range(0x20)} | {0x7F: "\u2421"}
 
 
+_LONGEST = 60
+
+
+def shortened(text: str) -> str:
+    """What somebody typed, cut to a length at which it can be read back to them."""
+    return text if len(text) <= _LONGEST else f"{text[:_LONGEST].rstrip()}…"
+
+
 def show(text: str) -> str:
     """The text with every character that a terminal would obey made visible.
 

@@ -2,22 +2,26 @@
 
 Every word typed must begin a word of the same record, in any order; case, accents and joining
 signs are left aside. What is called exactly so comes first, then names before other words. The
-number of an object before the rest looks at that object first. Where little begins so, a part of
-a word of a name counts; where nothing is found, words like those typed that find something are
-offered.
+number of an object before or after the rest looks at that object first. Where little begins so, a
+part of a word of a name counts. Where no record has all the words, those of one object that have
+them together are looked for: by the title of an object and the rest (`_on_called`), and by a
+material where it lies (`find_together`). Where nothing is found at all, words like those typed
+that find something are offered.
 """
 
 from __future__ import annotations
 
 import json
+import re
 from collections import defaultdict
-from collections.abc import Sequence
-from dataclasses import dataclass, field
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, field, replace
 
-from sqlalchemy import Connection, Table, bindparam, select
+from sqlalchemy import Connection, Table, bindparam, func, select
 
-from conservedb.questions import find_near
-from conservedb.questions.asking import Question
+from conservedb.questions import find_dated, find_near, find_refs, find_together, find_used
+from conservedb.questions.answers import Hit
+from conservedb.questions.asking import Question, blank
 from conservedb.questions.find_answers import FoundAnswer, FoundGroup
 from conservedb.questions.find_hits import (
     Candidate,
@@ -29,14 +33,15 @@ from conservedb.questions.find_hits import (
     ranked,
 )
 from conservedb.questions.find_records import SHOWN
-from conservedb.records.layers import layer
+from conservedb.questions.find_words import spans
+from conservedb.records.behaviour import material_value
 from conservedb.records.materials import material, material_alias, material_class
 from conservedb.records.objects import component, object_
 from conservedb.records.people import person
 from conservedb.records.places import place
-from conservedb.records.treatments import intervention, treatment
 from conservedb.store import search
 from conservedb.store.keys import fold
+from conservedb.store.opening import today
 
 MOST = 8
 """Records of a kind that are shown, unless more are asked for."""
@@ -45,23 +50,13 @@ _CONSIDERED = 60
 _ON_OBJECT = 500
 _COUNTED = 10_000
 _FEW = 3
-_BEYOND = "\U0010ffff"
+_TOGETHER = "several records of one object have these words together"
+_PLACED = {"object", "component", "place"}
 
 
 def _called(table: Table, column: str, key: str = "id") -> Question:
     found = select(table.c[key].label("record")).where(table.c[column] == bindparam("name"))
     return Question(found.order_by(table.c[key].desc()).limit(_CONSIDERED))
-
-
-def _of_object(table: Table, column: str) -> Question:
-    """What of the object with a number is called by something that begins so."""
-    numbered = select(object_.c.id).where(object_.c.number_folded == bindparam("number"))
-    found = select(table.c.id.label("record")).where(
-        table.c.object_id.in_(numbered),
-        table.c[column] >= bindparam("first"),
-        table.c[column] < bindparam("last"),
-    )
-    return Question(found.order_by(table.c[column]).limit(_CONSIDERED))
 
 
 _EXACT = (
@@ -74,17 +69,33 @@ _EXACT = (
     ("material_class", _called(material_class, "key")),
     ("person", _called(person, "name_folded")),
 )
-_MARKED = (
-    ("place", _of_object(place, "mark_folded")),
-    ("component", _of_object(component, "mark_folded")),
+_REGISTERED = Question(
+    select(material_value.c.material_id.label("record")).where(
+        material_value.c.property == "CAS number", material_value.c.words == bindparam("name")
+    )
 )
-_CITED = tuple((table.name, _of_object(table, "ref")) for table in (treatment, intervention, layer))
+_LIKE_CAS = re.compile(r"[0-9]{2,7}-[0-9]{2}-[0-9]").fullmatch
 _NUMBERED = Question(select(object_.c.number).where(object_.c.number_folded == bindparam("number")))
+_CALLED = Question(
+    select(object_.c.number, blank(object_.c.title).label("title")).where(
+        object_.c.id.in_(
+            select(
+                func.json_each(bindparam("wanted")).table_valued("value").alias("wanted").c.value
+            )
+        )
+    )
+)
 STATEMENTS = (
     *(question for shown in SHOWN.values() for question in (shown.rows, shown.owned)),
-    *(question for _, question in (*_EXACT, *_MARKED, *_CITED)),
+    *(question for _, question in _EXACT),
+    _REGISTERED,
     _NUMBERED,
+    _CALLED,
+    *find_dated.STATEMENTS,
     *find_near.STATEMENTS,
+    *find_refs.STATEMENTS,
+    *find_together.STATEMENTS,
+    *find_used.STATEMENTS,
 )
 
 
@@ -126,6 +137,8 @@ def find(connection: Connection, text: str, most: int = MOST) -> FoundAnswer:
         return FoundAnswer(groups, (), nothing if whole and not groups else "")
     _on_object(connection, typed, found)
     _beginning(connection, typed.words, _CONSIDERED, found)
+    _unwritten(connection, typed, found)
+    _dated(connection, typed.whole, found)
     if _few(found):
         for table, records in find_near.inside(connection, typed.words).items():
             found[table].inside += records
@@ -133,6 +146,9 @@ def find(connection: Connection, text: str, most: int = MOST) -> FoundAnswer:
     remark = ""
     if len(words) > search.MOST_WORDS:
         remark = f"only the first {search.MOST_WORDS} words were looked for"
+    together = () if _placed(found, groups) else _together(connection, typed, most, bool(groups))
+    if together:
+        return FoundAnswer((*together, *groups), (), _TOGETHER)
     if groups:
         return FoundAnswer(groups, (), remark)
     return FoundAnswer((), *find_near.instead(connection, typed.words, remark))
@@ -144,42 +160,125 @@ def _few(found: Gathered) -> bool:
     return some < _FEW and not any(of.first for of in found.values())
 
 
+def _placed(found: Gathered, groups: Sequence[FoundGroup]) -> bool:
+    """Whether the words lead to where something lies, or are what something is called."""
+    called = any(of.first for of in found.values())
+    return called or any(group.kind in _PLACED for group in groups)
+
+
 def _exactly(connection: Connection, whole: str, found: Gathered) -> None:
     """What is called so, also where it is called by signs only."""
     folded = fold(whole)
     for table, question in _EXACT:
         found[table].first += (row.record for row in question.all(connection, name=folded))
+    if _LIKE_CAS(folded):
+        rows = _REGISTERED.all(connection, name=folded)
+        found["material"].first += (row.record for row in rows)
 
 
 def _on_object(connection: Connection, typed: Typed, found: Gathered) -> None:
-    """Where the number of an object is typed first: what of it the rest stands for."""
-    split = typed.whole.split()
-    for at in range(min(len(split), search.MOST_WORDS) - 1, 0, -1):
-        number, rest = fold(" ".join(split[:at])), " ".join(split[at:])
-        row = _NUMBERED.first(connection, number=number)
-        if row is None:
-            continue
-        for questions, begin in ((_MARKED, fold(rest)), (_CITED, rest)):
-            reach = {"first": begin, "last": begin + _BEYOND}
-            for table, question in questions:
-                rows = question.all(connection, number=number, **reach)
-                found[table].first += (row.record for row in rows)
-        words = search.words_of(rest)
-        if words:
-            _within_object(connection, row.number, words, found)
-        return
+    """Where the number of an object is typed first or last: what of it the rest stands for."""
+    for number, rest in _halves(typed.whole):
+        row = _NUMBERED.first(connection, number=fold(number))
+        if row is not None:
+            _of_objects(connection, (row.number,), rest, found)
+            return
 
 
-def _within_object(
-    connection: Connection, number: str, words: Sequence[str], found: Gathered
-) -> None:
-    """Records of one object in which the words stand."""
+def _halves(whole: str) -> Iterator[tuple[str, str]]:
+    """The first words and the rest, the most first; then the last words and what is before."""
+    split = whole.split()[: search.MOST_WORDS]
+    parted = [(" ".join(split[:at]), " ".join(split[at:])) for at in range(len(split) - 1, 0, -1)]
+    yield from parted
+    yield from ((rest, first) for first, rest in reversed(parted))
+
+
+def _of_objects(connection: Connection, numbers: Sequence[str], rest: str, found: Gathered) -> None:
+    """What of these objects is called by the rest, then their records in which its words stand."""
+    for table, record in find_refs.of_objects(connection, numbers, rest):
+        found[table].first.append(record)
+        found[table].more |= len(found[table].first) >= find_refs.CONSIDERED
+    for number in numbers:
+        _dated(connection, rest, found, number)
+    words = search.words_of(rest)
     anywhere: Gathered = defaultdict(_Of)
-    _beginning(connection, words, _ON_OBJECT, anywhere)
+    if words:
+        _beginning(connection, words, _ON_OBJECT, anywhere)
     for table, of in anywhere.items():
-        rows = SHOWN[table].owned.all(connection, wanted=json.dumps(of.records), number=number)
-        found[table].on += (row.id for row in rows)
+        wanted = json.dumps(of.records)
+        for number in numbers:
+            rows = SHOWN[table].owned.all(connection, wanted=wanted, number=number)
+            found[table].on += (row.id for row in rows)
         found[table].more |= of.more
+
+
+def _unwritten(connection: Connection, typed: Typed, found: Gathered) -> None:
+    """Records without words whose ref begins so, beside those with words."""
+    for table, records, total, more in find_refs.unwritten_rows(connection, typed.whole):
+        of = found[table]
+        of.records += records
+        of.total += total
+        of.more |= more
+
+
+def _dated(connection: Connection, typed: str, found: Gathered, number: str = "") -> None:
+    """What was done within the date that was typed."""
+    for table, records, more in find_dated.dated(connection, typed, number):
+        found[table].on += records
+        found[table].more |= more
+
+
+def _together(
+    connection: Connection, typed: Typed, most: int, found: bool
+) -> tuple[FoundGroup, ...]:
+    """What of one object has the words together: where materials lie, before the rest.
+
+    Where some record was `found`, the rest is not looked for.
+    """
+    if len(typed.words) < 2:
+        return ()
+    day = today(connection).toordinal()
+    lying = find_together.lying(connection, typed.words, day, most)
+    called = () if found else _on_called(connection, typed, most)
+    groups = {group.kind: group for group in lying}
+    for group in called:
+        before = groups.get(group.kind, FoundGroup(group.kind, (), 0))
+        told = {(hit.object, hit.mark) for hit in before.hits}
+        new = [hit for hit in group.hits if (hit.object, hit.mark) not in told]
+        total = before.total + group.total - (len(group.hits) - len(new))
+        hits = (*before.hits, *new)
+        groups[group.kind] = FoundGroup(group.kind, hits, total, before.more or group.more)
+    return tuple(replace(group, hits=group.hits[:most]) for group in groups.values())
+
+
+def _on_called(connection: Connection, typed: Typed, most: int) -> tuple[FoundGroup, ...]:
+    """What is on an object whose number and title have the first words, or the last."""
+    for name, rest in _halves(typed.whole):
+        words = search.words_of(name)
+        if not words or not search.words_of(rest):
+            continue
+        objects = search.within(connection, words, "object", most=find_together.MOST_OBJECTS)
+        rows = _CALLED.all(connection, wanted=json.dumps(objects))
+        titles = {row.number: row.title for row in rows}
+        found: Gathered = defaultdict(_Of)
+        _of_objects(connection, tuple(titles), rest, found)
+        groups = _groups(connection, typed, found, most)
+        if groups:
+            return tuple(
+                replace(group, hits=tuple(_owned(hit, titles, typed) for hit in group.hits))
+                for group in groups
+            )
+    return ()
+
+
+def _owned(hit: Hit, titles: dict[str, str], typed: Typed) -> Hit:
+    """A hit with a sentence that says whose it is, in the words that were looked for."""
+    title = titles.get(hit.object, "")
+    whose = f"{hit.object}, {title}" if title else hit.object
+    said = f"{hit.mark} of {whose}" if hit.mark else whose
+    if hit.sentence not in ("", hit.label, hit.mark):
+        said = f"{said}: {hit.sentence}"
+    return replace(hit, sentence=said, spans=spans(said, typed.words))
 
 
 def _beginning(
@@ -234,7 +333,7 @@ def _groups(
             continue
         kind = listed[0].kind
         before = groups.get(kind, FoundGroup(kind, (), 0))
-        hits = tuple(hit(one, typed) for one in listed[:most])
+        hits = tuple(_hit(connection, table, one, typed) for one in listed[:most])
         if kind not in called and (of.first or is_exact(listed[0], typed)):
             called.add(kind)
             hits = (*hits, *before.hits)
@@ -242,6 +341,14 @@ def _groups(
             hits = (*before.hits, *hits)
         groups[kind] = FoundGroup(kind, hits[:most], before.total + total, before.more or of.more)
     return tuple(sorted(groups.values(), key=lambda group: group.kind not in called))
+
+
+def _hit(connection: Connection, table: str, one: Candidate, typed: Typed) -> Hit:
+    """A record as it is shown; a material with how much there is of it."""
+    shown = hit(one, typed)
+    if table not in find_used.KINDS:
+        return shown
+    return replace(shown, used=find_used.used(connection, table, one.row.id))
 
 
 def _listed(

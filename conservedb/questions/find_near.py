@@ -11,6 +11,7 @@ from sqlalchemy import Connection, Table, bindparam, func, select
 from sqlalchemy.sql.selectable import Select
 
 from conservedb.questions.asking import Question
+from conservedb.questions.find_refs import unwritten_rows
 from conservedb.questions.find_words import letters, parts
 from conservedb.records.every import metadata
 from conservedb.store import search
@@ -88,7 +89,7 @@ def instead(
     choices: list[list[str]] = []
     known: dict[str, str] = {}
     for word in words:
-        if search.matching(connection, (word,), most=1):
+        if search.matching(connection, (word,), most=1) or any(unwritten_rows(connection, word)):
             choices.append([word])
             continue
         typed, alike = letters(word)[:100], list[str]()

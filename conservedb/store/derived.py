@@ -1,4 +1,4 @@
-"""Derived objects: triggers, the search index and the views, made here and nowhere else.
+"""Derived objects: triggers, views and the indexes of finding, made here and nowhere else.
 
 They are left out of migrations and of `demo.sqlite.sql`, and rebuilt whenever the text
 below differs from what the file carries (its `PRAGMA user_version` holds a hash of it).
@@ -13,7 +13,7 @@ from collections.abc import Iterable
 from typing import NamedTuple
 
 from conservedb.dates import OPEN_START, UNKNOWN_END, UNKNOWN_START
-from conservedb.store import search
+from conservedb.store import search, search_refs
 from conservedb.store.version import FINGERPRINT
 
 
@@ -102,6 +102,7 @@ def statements() -> list[str]:
         *logging_triggers.statements(),
         *views.statements(),
         *search.statements(),
+        *search_refs.statements(),
     ]
 
 
@@ -138,9 +139,10 @@ def drop(raw: sqlite3.Connection) -> None:
 
 
 def _made(raw: sqlite3.Connection) -> list[tuple[str, str, str]]:
-    """Kind, name and text of each trigger and view, and of the search index."""
+    """Kind, name and text of each trigger and view, and of the indexes of finding."""
     rows = raw.execute(
-        "SELECT type, name, sql FROM sqlite_schema WHERE type IN ('trigger', 'view') OR name = ?",
+        "SELECT type, name, sql FROM sqlite_schema WHERE type IN ('trigger', 'view') OR name = ?"
+        f" OR (type = 'index' AND name GLOB '{search.INDEX}_*')",
         (search.INDEX,),
     )
     return rows.fetchall()

@@ -33,7 +33,7 @@ _VIRTUAL = (
 )
 _ROOM = 1 << 40
 """The entries of a table lie together, the first of `SEARCHED` last: there is room for so many."""
-_JOINED = ".-/_'’"
+JOINED = ".-/_'’"
 """Signs within numbers and marks that somebody may leave out."""
 _LETTERS = (("ß", "ss"), ("ﬁ", "fi"), ("ﬂ", "fl"))
 """Letters that `fold` writes as two, and the index does not."""
@@ -134,7 +134,7 @@ def words_of(text: str) -> tuple[str, ...]:
 
 def squeezed(word: str) -> str:
     """A word without the signs that numbers and marks are written with."""
-    return word.translate({ord(sign): None for sign in _JOINED})
+    return word.translate({ord(sign): None for sign in JOINED})
 
 
 def matching(
@@ -158,6 +158,17 @@ def matching(
     limit = above(_TABLES[0]) if below is None else below
     rows = _answer(connection, MATCHING, (_asked(words, names=names), limit, most))
     return [number for (number,) in rows]
+
+
+def within(connection: Connection, words: Sequence[str], table: str, *, most: int) -> list[int]:
+    """Keys of records of one table in whose names every word begins some word, the newest first.
+
+    Raises:
+        DatabaseProblem: the index is damaged.
+    """
+    reach = (first(table), above(table))
+    rows = _answer(connection, WITHIN, (_asked(words, names=True), *reach, most))
+    return [entry(number).record for (number,) in rows]
 
 
 def count(connection: Connection, words: Sequence[str], table: str, most: int) -> int:
@@ -186,6 +197,10 @@ def _answer(
 
 MATCHING = (
     f"SELECT rowid FROM {INDEX} WHERE {INDEX} MATCH ? AND rowid < ? ORDER BY rowid DESC LIMIT ?"
+)
+WITHIN = (
+    f"SELECT rowid FROM {INDEX} WHERE {INDEX} MATCH ? AND rowid >= ? AND rowid < ?"
+    " ORDER BY rowid DESC LIMIT ?"
 )
 COUNTING = (
     f"SELECT count(*) FROM (SELECT 1 FROM {INDEX} WHERE {INDEX} MATCH ?"
@@ -245,7 +260,7 @@ def _rows(one: Searched) -> str:
     if one.sparse:
         inner += " WHERE " + " OR ".join(f"t.{column} IS NOT NULL" for column in one.words)
     bare = "names"
-    for sign in _JOINED:
+    for sign in JOINED:
         bare = f"replace({bare}, '{sign.replace(chr(39), chr(39) * 2)}', '')"
     return f"SELECT id, names, nullif({bare}, names) AS plain, words FROM ({inner})"
 

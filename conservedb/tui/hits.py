@@ -116,10 +116,11 @@ def _drawer(hit: Hit) -> Drawer:
             left.append(_column(plain(hit.mark, STRONG), MARK_WIDTH))
         left.append(marked(hit.label, label_spans, "" if hit.object else STRONG))
         line = joined(left, " ")
-        if not hit.detail:
+        told = ", ".join(filter(None, (hit.detail, hit.used)))
+        if not told:
             return (line.truncate(width, ellipsis=True), *below(width))
         room = max(width - min(line.cell_length, width * 3 // 5) - 2, 8)
-        detail = marked(*_cut(hit.detail, detail_spans, room), QUIET).truncate(room, ellipsis=True)
+        detail = marked(*_cut(told, detail_spans, room), QUIET).truncate(room, ellipsis=True)
         return (two_ends(line, detail, width), *below(width))
 
     def below(width: int) -> tuple[Content, ...]:

@@ -144,6 +144,7 @@ def test_find_in_json(ask: Command) -> None:
                 "detail": "joint",
                 "sentence": "",
                 "spans": [],
+                "used": "",
             }
         ],
         "counts": [{"kind": "place", "total": 1, "more": False}],
@@ -181,3 +182,20 @@ def test_new_makes_a_database(conservedb: Command, tmp_path: object) -> None:
     again = conservedb("new", path, "--json")
     assert again.status == 3
     assert again.json == {"error": f"{path} already exists; choose another name"}
+
+
+def test_find_says_how_much_there_is_of_a_material_and_what_lists_it(ask: Command) -> None:
+    used = "two layers recorded, on one object, used one time as an agent"
+    (line,) = (line for line in ask("find", "epoxy", "adhesive").lines if "used:" in line)
+    assert line == f"    used: {used}, where: conservedb uses epoxy"
+    assert ask("find", "epoxy", "adhesive", "--json").json["found"][0]["used"] == used
+    assert "certain: two layers" in ask("uses", "epoxy").lines
+
+
+@pytest.mark.parametrize("command", ["find", "object", "uses"])
+def test_very_long_words_are_not_told_back_whole(ask: Command, command: str) -> None:
+    for more in ((), ("--json",)):
+        ended = ask(command, "x" * 100_000, *more)
+        assert ended.status == 1
+        assert len(ended.out + ended.err) < 300
+        assert "x…" in ended.out + ended.err

@@ -55,7 +55,7 @@ READ_WHOLE |= {"trade_name", "source", "below", "above", "touched", "CONSTANT", 
 READ_WHOLE |= {"material_part", "material_value", "hansen", "solubility", "solubility_part"}
 READ_WHOLE |= {"trait", "hazard", "hazard_statement", "exposure_limit", "restriction", "setting"}
 READ_WHOLE |= {"rule", "period", "climate", "standing_approval", "needed_authorisation"}
-READ_WHOLE |= {"whereabouts", "person_alias", "saved_question"}
+READ_WHOLE |= {"whereabouts", "person_alias", "saved_question", "few"}
 """What may be read from end to end: lists of words, what is counted, what is made on the way."""
 FEW = 1000
 """With statistics, a table known to have fewer rows than this may be read from end to end."""

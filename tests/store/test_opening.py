@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import re
 import shutil
 import sqlite3
 from pathlib import Path
@@ -39,7 +40,7 @@ def derived_objects(path: Path) -> list[str]:
     return sorted(
         sql
         for kind, name, sql in tables_and_triggers(path)
-        if kind in ("trigger", "view") or name == "search"
+        if kind in ("trigger", "view") or name == "search" or re.fullmatch("search_.*_ref", name)
     )
 
 

@@ -10,6 +10,7 @@ from conservedb.questions.find_answers import KIND_WORDS, FoundAnswer, FoundGrou
 from conservedb.questions.find_records import SHOWN
 from conservedb.tui.hits import FOUND, found_groups, items_of, marked, no_screen
 from conservedb.tui.text import plain
+from conservedb.tui.widgets.find_panel import _told
 from tests.nasty import NASTY
 from tests.tui.canned import NUMBER
 from tests.tui.conftest import press, screen_text, sitting, type_in
@@ -77,3 +78,16 @@ async def test_a_slash_within_words_is_typed() -> None:
         await press(pilot, "slash")
         await type_in(pilot, "7")
         assert line.value == "1902/7"
+
+
+def test_very_long_words_are_not_told_back_whole() -> None:
+    said = _told("x" * 100_000, FoundAnswer())
+    assert len(said) < 200
+    assert said.startswith("nothing has all of “xxx")
+    assert "x…”" in said
+
+
+def test_a_material_says_how_much_there_is_of_it() -> None:
+    hit = Hit("material", "", "", "B-72", "b72", used="41 layers recorded, on one object")
+    items, _ = items_of(found_groups(FoundAnswer((FoundGroup("material", (hit,), 1),))))
+    assert items[1].draw(80)[0].plain.endswith("b72, 41 layers recorded, on one object")

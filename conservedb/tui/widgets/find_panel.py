@@ -13,6 +13,7 @@ from textual.message import Message
 from textual.timer import Timer
 from textual.widgets import Input, Static
 
+from conservedb.questions.display import shortened
 from conservedb.tui.asking import Asking
 from conservedb.tui.hits import NEAR, Group, found_groups, items_of
 from conservedb.tui.text import QUIET, plain, styled
@@ -170,4 +171,4 @@ def _told(words: str, answer: FoundAnswer) -> str:
         more = " or more" if any(group.more for group in answer.groups) else ""
         return "; ".join(filter(None, (f"{answer.total}{more} found", answer.remark)))
     why = answer.remark or ("" if answer.near else "try fewer letters")
-    return "; ".join(filter(None, (f"nothing has all of “{words}”", why)))
+    return "; ".join(filter(None, (f"nothing has all of “{shortened(words)}”", why)))
