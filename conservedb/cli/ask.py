@@ -95,9 +95,8 @@ def command(
     Example: conservedb ask 'objects where material: "cellulose nitrate" and state: there on 1950
     and not (person: "W. Orde" or kind: join)'
 
-    All that is joined by and is asked of one layer or use. To ask several things of a place, an
-    intervention or an object, or for those that lack something: conservedb ask 'objects where
-    has (material: shellac) and has none (role: coating)'
+    What objects, places and interventions have and lack: conservedb ask 'objects where has
+    (material: shellac) and has none (role: coating)'
     """
     words = " ".join(text)
     out = chosen(csv, jsonl, xlsx)
