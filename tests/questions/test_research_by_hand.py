@@ -15,6 +15,7 @@ import pytest
 from sqlalchemy import Connection
 
 from conservedb.demo.build import tables_folder
+from conservedb.exchange.exporting import export_folder
 from conservedb.exchange.importing import import_folder
 from conservedb.knowledge.research import ROWS, STATES, And, Condition, Not, Or, Research, Tree
 from conservedb.knowledge.research_words import say
@@ -35,7 +36,8 @@ from conservedb.store.opening import open_database, today
 from tests.bench.collection import make_collection
 from tests.conftest import TODAY
 from tests.exchange.random_tables import RandomTables
-from tests.questions.research_by_hand import ByHand, Occurrence, Tables
+from tests.questions.exported import Tables
+from tests.questions.research_by_hand import ByHand, Occurrence
 
 
 class Collection(NamedTuple):
@@ -67,7 +69,8 @@ def collection(
     report = import_folder(engine, tables, today=TODAY, who="A. Tester")
     assert report.written, [fault.sentence() for fault in report.faults]
     with reading(engine) as connection:
-        known = Tables(path, Materials(connection))
+        export_folder(connection, folder / "exported")
+        known = Tables(folder / "exported", Materials(connection))
         day = today(connection).toordinal()
         by_hand = ByHand(known, day)
         found: dict[str, list[Finding]] = {}
