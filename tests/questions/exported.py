@@ -201,8 +201,10 @@ class Tables:
             return None, None
         for place, character in enumerate(text):
             key = text[place + 1 :].strip()
-            if character == "=" and ("material", "", key) in self._keys:
-                return self._keys["material", "", key], None
+            material = self._keys.get(("material", "", key))
+            klass = self._keys.get(("material_class", "", key))
+            if character == "=" and (material is not None or klass is not None):
+                return material, klass if material is None else None
         material = self._material(text)
         if material is not None:
             return material, None
