@@ -3,12 +3,14 @@
 JSON: {"question": as `conservedb ask` takes it, "description": the same as a sentence, "saved":
 name or "", "rows": what they are (layers, places, interventions, objects), "counts": {"certain",
 "possible", "unidentified"}, "order", "descending", "found": the first of them, as many as --limit
-says [ROW]}. With --compare: {"question", "description", "days": [ON, ON], "counts": for each day,
-"only_first", "only_second": what answers certainly or possibly on that day and not on the other
-[ROW]}. With --describe: {"question", "description"}. With --list: {"saved": [{"name", "question",
-"description" ("" where it cannot be read), "saved": DATE, "person", "note"}]}. With --save also
-"change_set": number, null where it was on record already. With --csv, --jsonl or --xlsx: {"file":
-path, "rows": number}.
+says [ROW]}. With --compare: {"question", "description", "compared": the question that was put for
+each day, which asks for what is there then where the other says nothing of it, "days": [ON, ON],
+"counts": for each day, "only_first", "only_second": what answers certainly or possibly on that day
+and not at all on the other [ROW], "surer", "less_sure": what answers more or less surely on the
+second day than on the first [ROW with "before": its sureness on the first]}. With --describe:
+{"question", "description"}. With --list: {"saved": [{"name", "question", "description" ("" where it
+cannot be read), "saved": DATE, "person", "note"}]}. With --save also "change_set": number, null
+where it was on record already. With --csv, --jsonl or --xlsx: {"file": path, "rows": number}.
 
 ROW is {"sureness" (certain, possible, unidentified: its matter is on record neither as a material
 nor as a class), "object", "title", "place": mark, "J1 or J2" where either may be meant, "J1, J2"
@@ -65,7 +67,12 @@ _ROWS = ("layers", "places", "interventions", "objects")
     metavar="N",
     help="How many rows to show; 50 unless said, 0 for all. A file holds every row.",
 )
-@click.option("--compare", nargs=2, metavar="DAY DAY", help="What answers on one of two days only.")
+@click.option(
+    "--compare",
+    nargs=2,
+    metavar="DAY DAY",
+    help="What answers on one of two days only, or more surely on one.",
+)
 @click.option("--describe", is_flag=True, help="Only say the question as a sentence.")
 @out_options
 @who_option
@@ -223,14 +230,15 @@ def _compared(
 ) -> tuple[Json, Lines]:
     from conservedb.cli import json_shapes as shape
     from conservedb.cli import saying
+    from conservedb.knowledge.research_words import say
     from conservedb.questions.asof import as_of
     from conservedb.questions.research_compared import compare
 
     first, second = (as_of(words, today) for words in days)
     found = compare(connection, research, first, second)
     answer, lines = _described(research)
-    if found.research != research:
-        lines.add("on each day", "only what was there then, wholly or in part")
+    if found.added:
+        lines.add("on each day", found.added)
     for day, counts, only in zip(
         found.days, found.counts, (found.only_first, found.only_second), strict=True
     ):
@@ -238,11 +246,19 @@ def _compared(
         lines.add(saying.asked(day), f"{research.rows}: {counts.sentence}")
         lines.add("only then", f"{len(only):,}" if only else "none")
         _add_rows(lines, only)
+    lines.gap()
+    for name, changed in (("surer", found.surer), ("less sure", found.less_sure)):
+        lines.add(f"{name} on the second day", f"{len(changed):,}" if changed else "none")
+        both = (row._replace(sureness=f"{old}, then {row.sureness}") for old, row in changed)
+        _add_rows(lines, both)
     answer |= {
+        "compared": say(found.research),
         "days": [shape.asked(day) for day in found.days],
         "counts": [_counts(counts) for counts in found.counts],
         "only_first": [_row(row) for row in found.only_first],
         "only_second": [_row(row) for row in found.only_second],
+        "surer": [_row(row) | {"before": before} for before, row in found.surer],
+        "less_sure": [_row(row) | {"before": before} for before, row in found.less_sure],
     }
     return answer, lines
 

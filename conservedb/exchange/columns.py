@@ -262,7 +262,10 @@ class Ref(Column):
 
 @dataclass(frozen=True)
 class Material(Column):
-    """What a paper calls a material: a key, a name that only one bears, or mere words."""
+    """What a paper calls a material: a key, a name that only one bears, or mere words.
+
+    Words that somebody decided, or that mean a class, are shown as "words = KEY".
+    """
 
     with_class: bool = True
 
@@ -281,8 +284,7 @@ class Material(Column):
         return (material, klass, words) if self.with_class else (material, words)
 
     def show(self, values: Values, keys: Keys) -> str:
-        material, words = values[0], values[-1]
-        if material is None:
-            return words or ""
-        key = keys.name_of("materials", material)
-        return f"{words} = {key}" if words else key
+        """Words with what they were taken for: a name added later must not decide them anew."""
+        named = zip(values[:-1], ("materials", "material_classes"), strict=False)
+        meant = [keys.name_of(subject, record) for record, subject in named if record is not None]
+        return " = ".join([*filter(None, values[-1:]), *meant])

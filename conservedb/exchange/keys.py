@@ -266,12 +266,14 @@ class KeyBook:
         raise self._missing("materials", text)
 
     def _decided(self, text: str) -> Values | None:
-        """Words as found and the material that somebody took them for: "words = KEY"."""
+        """Words as found and the material or class they were taken for: "words = KEY"."""
         for place, character in enumerate(text):
             if character == "=":
-                material = self.ids["materials"].get(text[place + 1 :].strip())
-                if material is not None:
-                    return material, None, text[:place].strip() or None
+                key = text[place + 1 :].strip()
+                material = self.ids["materials"].get(key)
+                klass = None if material is not None else self.ids["material_classes"].get(key)
+                if material is not None or klass is not None:
+                    return material, klass, text[:place].strip() or None
         return None
 
     def _offer(self, text: str, folded: str) -> None:

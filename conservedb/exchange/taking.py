@@ -97,14 +97,16 @@ class Taking(TakingKeys):
         """Same key: the same cell is nothing; another is a fault unless it shall replace it."""
         if kept == parsed or column.name in table.subject.key:
             return
-        if isinstance(column, Material) and column.show(kept, self.keys) == cell.strip():
+        shown = column.show(kept, self.keys)
+        mere_words = kept[-1] if kept[0] is None else shown
+        if isinstance(column, Material) and cell.strip() in (shown, mere_words):
             # the same word, which later records would resolve: what is kept stays
             start = len(record.values) - len(kept)
             record.values[start:] = kept
             return
         if self._replaces(table.subject, record, column, kept == column.blank):
             return
-        self._differs(table, record, column.name, cell, column.show(kept, self.keys))
+        self._differs(table, record, column.name, cell, shown)
 
     def _differs(self, table: Table, record: Record, name: str, cell: str, kept: str) -> None:
         record.bad = True

@@ -161,6 +161,24 @@ def on_rows(tree: Tree, rows: str) -> Tree:
     return Has((tree,))
 
 
+def with_condition(tree: Tree, rows: str, condition: Condition) -> Tree:
+    """The same with one more condition on each occurrence that is asked for."""
+    if asks_has(tree):
+        return _within_has(on_rows(tree, rows), condition)
+    parts = tree.parts if isinstance(tree, And) else (tree,)
+    return And((*parts, condition)) if parts else condition
+
+
+def _within_has(tree: Tree, condition: Condition) -> Tree:
+    if isinstance(tree, Condition):
+        return tree
+    if isinstance(tree, Not):
+        return Not(_within_has(tree.part, condition))
+    if isinstance(tree, Has):
+        return Has((*tree.parts, condition))
+    return type(tree)(tuple(_within_has(part, condition) for part in tree.parts))
+
+
 def _joined(kind: type[And] | type[Or], parts: tuple[Tree, ...]) -> Tree:
     return parts[0] if len(parts) == 1 else kind(parts)
 

@@ -1,13 +1,14 @@
-"""A researcher's question asked for two days: what answers on one of them only."""
+"""A researcher's question asked for two days: what answers on one only, or less surely."""
 
 from __future__ import annotations
 
 import json
 from dataclasses import dataclass
+from typing import NamedTuple
 
 from sqlalchemy import Connection
 
-from conservedb.knowledge.research import And, Condition, Research, conditions
+from conservedb.knowledge.research import Condition, Research, conditions, with_condition
 from conservedb.questions.answers import AsOf
 from conservedb.questions.research import SURENESS_OF, meanings_on, row_of
 from conservedb.questions.research_answers import Counts, ResearchRow
@@ -15,20 +16,43 @@ from conservedb.questions.research_found import POSSIBLE
 from conservedb.questions.research_statements import listing, picking
 
 
-@dataclass(frozen=True, slots=True)
-class Compared:
-    """What answers on one day and not on the other, certainly or possibly.
+class Changed(NamedTuple):
+    """A row that answers on both days, not equally surely.
 
     Attributes:
-        research: the question that was asked for each day.
-        only_first, only_second: in order of date, with their states on that day.
+        before: how sure it was on the first day.
+        row: as it answers on the second.
     """
 
+    before: str
+    row: ResearchRow
+
+
+@dataclass(frozen=True, slots=True)
+class Compared:
+    """What answers on one day and not at all on the other, and what answers more or less surely.
+
+    Attributes:
+        asked: the question as it was put.
+        research: the question that was asked for each day.
+        only_first, only_second: certain or possible, in order of date, with their states on that
+            day.
+        surer, less_sure: on the second day than on the first, in order of date.
+    """
+
+    asked: Research
     research: Research
     days: tuple[AsOf, AsOf]
     counts: tuple[Counts, Counts]
     only_first: tuple[ResearchRow, ...]
     only_second: tuple[ResearchRow, ...]
+    surer: tuple[Changed, ...]
+    less_sure: tuple[Changed, ...]
+
+    @property
+    def added(self) -> str:
+        """What is asked of each day besides the question; "" where nothing is."""
+        return "" if self.research == self.asked else "only what was there then, wholly or in part"
 
 
 def compare(connection: Connection, research: Research, day_one: AsOf, day_two: AsOf) -> Compared:
@@ -42,26 +66,34 @@ def compare(connection: Connection, research: Research, day_one: AsOf, day_two: 
         Ambiguous: as of `research.counts`.
     """
     asked = _of_a_day(research)
-    days = (day_one, day_two)
-    found = [_scores(connection, asked, day.last) for day in days]
-    counts = [_counts(scores) for scores in found]
-    answers = [{key for key, score in scores.items() if score >= POSSIBLE} for scores in found]
+    first, second = (_scores(connection, asked, day.last) for day in (day_one, day_two))
+    gone, come = _only(first, second), _only(second, first)
+    changed = {key for key in first.keys() & second.keys() if first[key] != second[key]}
+    left = _picked(connection, asked, day_one.last, gone)
+    found = _picked(connection, asked, day_two.last, come | changed)
+    moved = [(key, Changed(SURENESS_OF[first[key]], found[key])) for key in found if key in changed]
     return Compared(
+        research,
         asked,
-        days,
-        (counts[0], counts[1]),
-        _picked(connection, asked, day_one.last, answers[0] - answers[1]),
-        _picked(connection, asked, day_two.last, answers[1] - answers[0]),
+        (day_one, day_two),
+        (_counts(first), _counts(second)),
+        tuple(left.values()),
+        tuple(row for key, row in found.items() if key in come),
+        tuple(one for key, one in moved if first[key] < second[key]),
+        tuple(one for key, one in moved if first[key] > second[key]),
     )
+
+
+def _only(scores: dict[int, int], others: dict[int, int]) -> set[int]:
+    """What answers at least possibly, and not at all on the other day."""
+    return {key for key, score in scores.items() if score >= POSSIBLE and key not in others}
 
 
 def _of_a_day(research: Research) -> Research:
     if any(one.field == "state" and one.on == "" for one in conditions(research.where)):
         return research
     there = Condition("state", "there")
-    where = research.where
-    parts = where.parts if isinstance(where, And) else (where,)
-    return Research(research.rows, And((*parts, there)) if parts else there)
+    return Research(research.rows, with_condition(research.where, research.rows, there))
 
 
 def _scores(connection: Connection, research: Research, day: int) -> dict[int, int]:
@@ -76,9 +108,10 @@ def _counts(scores: dict[int, int]) -> Counts:
 
 def _picked(
     connection: Connection, research: Research, day: int, keys: set[int]
-) -> tuple[ResearchRow, ...]:
+) -> dict[int, ResearchRow]:
+    """The rows of some keys, in order of date."""
     if not keys:
-        return ()
+        return {}
     question = picking(research, meanings_on(connection, research, day))
     rows = question.tuples(connection, today=day, picked=json.dumps(sorted(keys)))
-    return tuple(map(row_of, rows))
+    return {row[-1]: row_of(row) for row in rows}

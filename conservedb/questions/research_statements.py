@@ -38,11 +38,12 @@ def listing(research: Research, meanings: Meanings) -> Question:
 
 @lru_cache(maxsize=64)
 def picking(research: Research, meanings: Meanings) -> Question:
-    """The rows of the keys in a list in JSON, in order of date."""
+    """The rows of the keys in a list in JSON, in order of date, each with its key at the end."""
     each = lines(research, meanings).subquery("lines")
     wanted = select(func.json_each(bindparam("picked")).table_valued("value").c.value)
     page = select(*each.c).where(key_of(research.rows, each).in_(wanted)).subquery("page")
-    return Question(details(research.rows, page).order_by(*_last(research.rows, page)))
+    shown = details(research.rows, page).add_columns(key_of(research.rows, page).label("key"))
+    return Question(shown.order_by(*_last(research.rows, page)))
 
 
 @lru_cache(maxsize=64)

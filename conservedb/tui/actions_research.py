@@ -141,7 +141,7 @@ RESEARCH = (
         "v",
         "compare",
         "Compare two days",
-        "Type two days: what answers on the one and not on the other.",
+        "Type two days: what answers on the one and not on the other, or less surely.",
         _HERE,
     ),
     Action(

@@ -59,7 +59,7 @@ class Researcher(Protocol):
         """How many rows answer, and how far they do."""
 
     def compare(self, research: Research, first: AsOf, second: AsOf, stop: Stop) -> Compared:
-        """What answers on one of two days only."""
+        """What answers on one of two days only, or more surely on one of them."""
 
     def bars(self, asked: Asked, by: str, width: int, stop: Stop) -> tuple[str, ...]:
         """The answer counted, as lines of bars of at most so many cells."""

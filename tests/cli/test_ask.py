@@ -134,6 +134,35 @@ def test_two_days(ask: Command) -> None:
     assert [day["to"] for day in shown["days"]] == ["1960-12-31", "2026-11-02"]
     lines = ask("ask", "material: epoxy", "--compare", "1960", "today").lines
     assert any(line == "only then: 2" for line in lines)
+    assert any(line == "surer on the second day: none" for line in lines)
+
+
+def test_both_questions_of_two_days_are_told(ask: Command) -> None:
+    """What is asked of each day is not always what was asked: presence is added where it lacks."""
+    shown = ask("ask", "material: epoxy", "--compare", "1960", "today", "--json").json
+    assert shown["question"] == "layers where material: epoxy"
+    assert shown["compared"] == "layers where material: epoxy and state: there"
+    told = "on each day: only what was there then, wholly or in part"
+    assert told in ask("ask", "material: epoxy", "--compare", "1960", "today").lines
+    shown = ask("ask", "state: gone", "--compare", "1960", "today", "--json").json
+    assert shown["question"] == shown["compared"] == "layers where state: gone"
+    assert told not in ask("ask", "state: gone", "--compare", "1960", "today").lines
+
+
+def test_what_became_surer_is_told_with_both_words(ask: Command) -> None:
+    """L8 came some time from 1952 to 1975, and was seen in 1960: by 1970 it is certainly there."""
+    shown = ask("ask", "layers", "--compare", "1950", "1970", "--json").json
+    (surer,) = shown["surer"]
+    assert (surer["ref"], surer["before"], surer["sureness"]) == ("L8", "possible", "certain")
+    assert shown["less_sure"] == []
+    assert "L8" not in [row["ref"] for row in shown["only_first"] + shown["only_second"]]
+    lines = ask("ask", "layers", "--compare", "1950", "1970").lines
+    at = lines.index("surer on the second day: 1")
+    assert lines[at + 1].strip().startswith("Q.1 S1: possible, then certain")
+    assert lines[at + 2] == "less sure on the second day: none"
+    turned = ask("ask", "layers", "--compare", "1970", "1950", "--json").json
+    (unsure,) = turned["less_sure"]
+    assert (unsure["ref"], unsure["before"], unsure["sureness"]) == ("L8", "certain", "possible")
 
 
 @pytest.mark.parametrize(

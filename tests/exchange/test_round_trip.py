@@ -97,6 +97,26 @@ def test_demo_rows_are_identical(new_database: Make, tmp_path: Path) -> None:
     assert rows(first) == rows(second)
 
 
+def test_a_name_given_later_decides_nothing_on_the_way(new_database: Make, tmp_path: Path) -> None:
+    """What was known as a class stays one, though a material is called the same by now."""
+    first, second = new_database("first.db"), new_database("second.db")
+    for folder, tables in enumerate(
+        (
+            {"objects": "number\nA.1\n", "layers": "object,ref,material\nA.1,L1,Glass\n"},
+            {"materials": "key,name,class,aliases\nown,our own,glass,glass\n"},
+        )
+    ):
+        (tmp_path / f"{folder}").mkdir()
+        for name, text in tables.items():
+            (tmp_path / f"{folder}" / f"{name}.csv").write_text(text, encoding="utf-8")
+        imported(first, tmp_path / f"{folder}")
+    with reading(first) as connection:
+        export_folder(connection, tmp_path / "once")
+    assert b"Glass = glass" in texts(tmp_path / "once")["layers.csv"]
+    imported(second, tmp_path / "once")
+    assert rows(first)["layer"] == rows(second)["layer"]
+
+
 @pytest.mark.parametrize("seed", range(4))
 def test_random_databases(new_database: Make, tmp_path: Path, seed: int) -> None:
     RandomTables(seed).write(tmp_path / "source")

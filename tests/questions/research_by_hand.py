@@ -1,71 +1,29 @@
 """A researcher's question answered by hand: row by row in Python, without a statement of SQL.
 
-Whole tables are read as they are. What a layer's bounds are is held right by other tests; all
-else, from "what is not recorded is not no" to the best of several occurrences, is done anew here.
+All that is read is what `conservedb export` wrote (`exported`). All that the program makes of it,
+from "what is not recorded is not no" to the best of several occurrences, is done anew here; only
+what the rules of the trade find and how a material reads as to reversibility is asked of the
+program, where other tests hold it right.
 """
 
 from __future__ import annotations
 
-import sqlite3
 from collections import defaultdict
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
 from functools import cache
-from pathlib import Path
 from typing import Any
 
 from conservedb.dates import OPEN_END, OPEN_START, read, read_span
 from conservedb.knowledge.behaviour import Lying
 from conservedb.knowledge.research import And, Condition, Has, Not, Or, Research, Tree
 from conservedb.knowledge.verdicts import verdict
-from conservedb.questions.behaviour import Materials
 from conservedb.questions.checks_reference import begins_with
 from conservedb.store.keys import fold
+from tests.questions.exported import Row, Tables
 
 NO, MAYBE, YES = 0, 1, 2
-Row = dict[str, Any]
 STATES = {"there": {2, 4}, "in place": {2}, "partly removed": {4}, "gone": {8}, "not yet": {1}}
-
-
-class Tables:
-    """Every row of a file, and what is looked up in them."""
-
-    def __init__(self, path: Path, materials: Materials) -> None:
-        raw = sqlite3.connect(path)
-        raw.row_factory = sqlite3.Row
-        names = [r[0] for r in raw.execute("SELECT name FROM sqlite_schema WHERE type = 'table'")]
-        self.rows = {
-            name: [dict(row) for row in raw.execute(f'SELECT * FROM "{name}"')] for name in names
-        }
-        raw.close()
-        self.by_id = {
-            name: {row["id"]: row for row in rows}
-            for name, rows in self.rows.items()
-            if rows and "id" in rows[0]
-        }
-        self.materials = materials
-        self._found: dict[Any, dict[tuple[Any, ...], list[Row]]] = {}
-        self.parent = {row["id"]: row["parent_id"] for row in self.rows["material_class"]}
-
-    def get(self, table: str, record: int | None) -> Row:
-        return self.by_id.get(table, {}).get(record, {}) if record is not None else {}
-
-    def of(self, table: str, **wanted: Any) -> list[Row]:
-        names = tuple(wanted)
-        if (table, names) not in self._found:
-            found: dict[tuple[Any, ...], list[Row]] = defaultdict(list)
-            for row in self.rows[table]:
-                found[tuple(row[name] for name in names)].append(row)
-            self._found[table, names] = found
-        return self._found[table, names].get(tuple(wanted.values()), [])
-
-    def path(self, klass: int | None) -> list[int]:
-        """A class and those above it."""
-        found: list[int] = []
-        while klass is not None and klass not in found:
-            found.append(klass)
-            klass = self.parent[klass]
-        return found
 
 
 @dataclass
@@ -293,16 +251,12 @@ class ByHand:
 
     @cache  # noqa: B019 (lives as long as a test)
     def reversible(self, word: str) -> tuple[set[int], set[int], set[int]]:
-        known = self.tables.materials
-        reads = {
-            row["id"]: verdict(Lying("", "", "", (known.of(row["id"]),))).word
-            for row in self.tables.rows["material"]
-        }
+        reads = {row["id"]: self.reads_as(row["key"], "") for row in self.tables.rows["material"]}
         materials = {one for one, found in reads.items() if found == word}
         classes = {
             row["id"]
             for row in self.tables.rows["material_class"]
-            if verdict(Lying("", "", "", (known.of_class(row["id"]),))).word == word
+            if self.reads_as(None, row["key"]) == word
         }
         some = {
             klass
@@ -310,6 +264,12 @@ class ByHand:
             for klass in self.tables.path(self.tables.get("material", one)["class_id"])
         }
         return materials, classes, some
+
+    def reads_as(self, material: str | None, klass: str) -> str:
+        """How a layer of nothing else reads as to reversibility, in a word."""
+        matter = self.tables.materials.named(material, klass)
+        assert matter is not None
+        return verdict(Lying("", "", "", (matter,))).word
 
     def on_matter(self, one: Occurrence, asked: Condition, matter: int | None) -> int:
         lonely = asked.field == "reversibility"
@@ -538,7 +498,7 @@ class ByHand:
                 row["use"]
                 for row in self.tables.rows["climate"]
                 if row["use"] is not None
-                and begins_with(fold(stay["place_name"]), row["room_folded"])
+                and begins_with(fold(stay["place_name"]), fold(row["room"]))
                 and (row["since_derived"] == "blank" or row["since_latest"] <= earliest)
                 and (row["until_derived"] == "blank" or latest <= row["until_earliest"])
             }

@@ -18,6 +18,7 @@ from conservedb.questions.research_answers import COLUMNS, SURENESS, Counts
 from conservedb.questions.research_compared import compare
 from conservedb.store.connect import reading
 from conservedb.store.create import create
+from conservedb.store.keys import sort_key
 from conservedb.store.opening import open_database
 from tests.conftest import TODAY
 from tests.nasty import NASTY
@@ -107,6 +108,34 @@ def test_pages_are_the_whole_in_an_order(sample: Engine, kind: str, column: str)
                 values = [getattr(row, column) for row in whole]
                 folded = [value.lower() for value in values]
                 assert folded == sorted(folded, reverse=descending)
+
+
+MARKS = ("J10", "J2", "J2b", "J2a", "J1", "j3", "SQ.12", "SQ.9", "S-2", "S-10", "12", "3", "head 1")
+
+
+def test_marks_are_sorted_by_their_numbers(tmp_path: Path) -> None:
+    """As where the places of one object are listed (`store.keys.sort_key`): J2 before J10."""
+    tables = tmp_path / "tables"
+    tables.mkdir()
+    for name, header, lines in (
+        ("objects", "number", ["A.1"]),
+        ("places", "object,mark", [f"A.1,{mark}" for mark in MARKS]),
+        ("layers", "object,place", [f"A.1,{mark}" for mark in MARKS]),
+    ):
+        text = "\n".join((header, *lines))
+        (tables / f"{name}.csv").write_text(text, encoding="utf-8")
+    create(tmp_path / "marks.db")
+    engine, _ = open_database(tmp_path / "marks.db")
+    assert import_folder(engine, tables, today=TODAY, who="A. Tester").written
+    natural = sorted(MARKS, key=sort_key)
+    assert natural.index("J2") < natural.index("J2a") < natural.index("J10")
+    with reading(engine) as connection:
+        for asked in ("places", "layers"):
+            found = [row.place for row in rows(connection, read(asked), TODAY, "place")]
+            assert found == natural
+            last = page(connection, read(asked), TODAY, "place", True, 0, 2).rows
+            assert [row.place for row in last] == natural[:-3:-1]
+    engine.dispose()
 
 
 def test_sureness_sorts_the_certain_first(sample: Engine) -> None:

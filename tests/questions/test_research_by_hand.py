@@ -15,6 +15,7 @@ import pytest
 from sqlalchemy import Connection
 
 from conservedb.demo.build import tables_folder
+from conservedb.exchange.exporting import export_folder
 from conservedb.exchange.importing import import_folder
 from conservedb.knowledge.research import ROWS, STATES, And, Condition, Has, Not, Or, Research, Tree
 from conservedb.knowledge.research_words import say
@@ -25,7 +26,8 @@ from conservedb.questions.asof import as_of
 from conservedb.questions.behaviour import Materials
 from conservedb.questions.checks import check
 from conservedb.questions.research import counts, rows
-from conservedb.questions.research_answers import Counts
+from conservedb.questions.research_answers import Counts, ResearchRow
+from conservedb.questions.research_compared import compare
 from conservedb.records.layers import IDENTIFIED
 from conservedb.records.rules import ROOM_USES
 from conservedb.records.treatments import AIMS, INTERVENTION_KINDS
@@ -35,7 +37,8 @@ from conservedb.store.opening import open_database, today
 from tests.bench.collection import make_collection
 from tests.conftest import TODAY
 from tests.exchange.random_tables import RandomTables
-from tests.questions.research_by_hand import ByHand, Occurrence, Tables
+from tests.questions.exported import Tables
+from tests.questions.research_by_hand import ByHand, Occurrence
 
 
 class Collection(NamedTuple):
@@ -67,7 +70,8 @@ def collection(
     report = import_folder(engine, tables, today=TODAY, who="A. Tester")
     assert report.written, [fault.sentence() for fault in report.faults]
     with reading(engine) as connection:
-        known = Tables(path, Materials(connection))
+        export_folder(connection, folder / "exported")
+        known = Tables(folder / "exported", Materials(connection))
         day = today(connection).toordinal()
         by_hand = ByHand(known, day)
         found: dict[str, list[Finding]] = {}
@@ -217,6 +221,7 @@ SLOW = ("rule", "reversibility")
 FIELDS = (*CLOSED, *ON_RECORD, "material", "part material", "person", "date", "state")
 PLAIN = tuple(field for field in FIELDS if field not in SLOW)
 SCORES = {"certain": 3, "possible": 2, "unidentified": 1}
+WORDS = {score: word for word, score in SCORES.items()}
 
 
 def check_answer(collection: Collection, research: Research) -> None:
@@ -271,6 +276,48 @@ def test_what_rows_have_and_have_not(collection: Collection) -> None:
     asking = Asking(collection.by_hand.tables, 11, PLAIN)
     for _ in range(8):
         check_answer(collection, Research(asking.chance.choice(ROWS[1:]), asking.of_rows()))
+
+
+def test_two_days_compared(collection: Collection) -> None:
+    """What answers on one of two days only, or surer on one, against the answers of both by hand.
+
+    A day is asked as if it were today; what is unidentified on the other day answers there too.
+    """
+    tables = collection.by_hand.tables
+    asking = Asking(tables, 11, PLAIN)
+    for _ in range(4):
+        rows = asking.chance.choice(ROWS)
+        few = asking.chance.random() < 0.3 and rows != ROWS[0]
+        research = Research(rows, asking.of_rows(1) if few else asking.tree(2))
+        years = asking.chance.sample(range(1890, 2027), 2)
+        found = compare(collection.connection, research, *(as_of(str(y), TODAY) for y in years))
+        first, second = (
+            {
+                _named(tables, research.rows, key): WORDS[score]
+                for key, (score, _) in ByHand(tables, day.last).answer(found.research).items()
+            }
+            for day in found.days
+        )
+
+        def shown(row: ResearchRow, rows: str = research.rows) -> tuple[str, str, str]:
+            return row.object, row.place if rows == "places" else row.ref, row.what
+
+        for only, here, there in (
+            (found.only_first, first, second),
+            (found.only_second, second, first),
+        ):
+            answers = {key for key, word in here.items() if word != "unidentified"}
+            assert {shown(row): row.sureness for row in only} == {
+                key: here[key] for key in answers - there.keys()
+            }
+        for changed, surer in ((found.surer, True), (found.less_sure, False)):
+            assert {shown(row): (before, row.sureness) for before, row in changed} == {
+                key: (word, second[key])
+                for key, word in first.items()
+                if key in second
+                and word != second[key]
+                and surer == (SCORES[word] < SCORES[second[key]])
+            }
 
 
 @pytest.mark.campaign

@@ -81,6 +81,31 @@ async def test_two_days_are_compared(demo: Path) -> None:
         assert pilot.app.screen.number == found.only_second[-1].object
 
 
+async def test_what_became_surer_is_listed_with_both_words(demo: Path) -> None:
+    async with at_research(demo, SHELLAC, WIDE) as pilot:
+        await typed(pilot, "v", "1900", "<enter>", "1960", "<enter>")
+        found = compared(demo, "material: shellac", "1900", "1960")
+        text = screen_text(pilot.app)
+        assert f"on each day {found.added}" in text
+        assert [one.before for one in found.surer] == ["possible"]
+        assert [one.before for one in found.less_sure] == ["certain"]
+        for told in ("surer on the second day  1", "possible, then certain: 1"):
+            assert told in text
+        for told in ("less sure on the second day  1", "certain, then possible: 1"):
+            assert told in text
+        await press(pilot, "end", "enter")
+        assert isinstance(pilot.app.screen, ObjectScreen)
+        assert pilot.app.screen.number == found.less_sure[-1].row.object
+
+
+async def test_nothing_is_said_of_presence_where_the_question_asks_for_a_state(demo: Path) -> None:
+    gone = Research("layers", Condition("state", "gone"))
+    async with at_research(demo, gone, WIDE) as pilot:
+        await typed(pilot, "v", "1900", "<enter>", "1960", "<enter>")
+        assert isinstance(pilot.app.screen, ComparedSheet)
+        assert "on each day" not in screen_text(pilot.app)
+
+
 async def test_a_day_that_cannot_be_read_is_said(demo: Path) -> None:
     async with at_research(demo, SHELLAC) as pilot:
         await typed(pilot, "v", "Easter", "<enter>", "<enter>")

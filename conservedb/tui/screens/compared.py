@@ -1,8 +1,8 @@
-"""What answers a question on one of two days only."""
+"""What answers a question on one of two days only, or more surely on one of them."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from textual import on
 from textual.app import ComposeResult
@@ -13,14 +13,14 @@ from textual.screen import ModalScreen
 
 from conservedb.knowledge.research_told import describe
 from conservedb.questions.research_answers import ResearchRow
-from conservedb.questions.research_compared import Compared
+from conservedb.questions.research_compared import Changed, Compared
 from conservedb.tui.answer_columns import fitted, row_line
 from conservedb.tui.text import QUIET, STRONG, joined, plain
 from conservedb.tui.widgets.lines import Drawer, Item, Lines, line_item
 from conservedb.tui.wording import as_of_words
 
 MOST = 1000
-"""Rows that are listed of each day; who wants more can ask more narrowly."""
+"""Rows that are listed of each group; who wants more can ask more narrowly."""
 
 
 class ComparedSheet(ModalScreen[ResearchRow | None]):
@@ -57,7 +57,9 @@ class ComparedSheet(ModalScreen[ResearchRow | None]):
 
     def _items(self) -> Iterator[Item]:
         answer = self._answer
-        yield line_item("asked", plain(describe(answer.research), QUIET))
+        yield line_item("asked", plain(describe(answer.asked), QUIET))
+        if answer.added:
+            yield line_item("added", plain(f"on each day {answer.added}", QUIET))
         only = (answer.only_first, answer.only_second)
         for index, (day, counts, rows) in enumerate(
             zip(answer.days, answer.counts, only, strict=True)
@@ -65,13 +67,29 @@ class ComparedSheet(ModalScreen[ResearchRow | None]):
             head = joined((plain(as_of_words(day), STRONG), plain(counts.sentence)), "  ")
             said = f"only then: {len(rows):,}" if rows else "nothing answered only then"
             yield line_item(f"day {index}", Content(""), head, plain(said, QUIET))
-            for number, row in enumerate(rows[:MOST]):
-                key = f"{index}:{number}"
-                self._rows[key] = row
-                yield Item(key, _drawer(row, answer.research.rows))
-            if len(rows) > MOST:
-                more = f"and {len(rows) - MOST:,} more, which are not listed"
-                yield line_item(f"more {index}", plain(more, QUIET))
+            yield from self._listed(f"{index}", rows)
+        for name, changed in (("surer", answer.surer), ("less sure", answer.less_sure)):
+            yield from self._changed(f"{name} on the second day", changed)
+
+    def _changed(self, name: str, changed: Sequence[Changed]) -> Iterator[Item]:
+        """What answers on both days, apart by how sure it was and is."""
+        if changed:
+            head = joined((plain(name, STRONG), plain(f"{len(changed):,}")), "  ")
+            yield line_item(name, Content(""), head)
+        for words in dict.fromkeys((before, row.sureness) for before, row in changed):
+            rows = [row for before, row in changed if (before, row.sureness) == words]
+            said = f"{', then '.join(words)}: {len(rows):,}"
+            yield line_item(said, plain(said, QUIET))
+            yield from self._listed(said, rows)
+
+    def _listed(self, group: str, rows: Sequence[ResearchRow]) -> Iterator[Item]:
+        for number, row in enumerate(rows[:MOST]):
+            key = f"{group}:{number}"
+            self._rows[key] = row
+            yield Item(key, _drawer(row, self._answer.research.rows))
+        if len(rows) > MOST:
+            more = f"and {len(rows) - MOST:,} more, which are not listed"
+            yield line_item(f"more {group}", plain(more, QUIET))
 
 
 def _drawer(row: ResearchRow, rows: str) -> Drawer:
