@@ -102,8 +102,7 @@ def command(
     Example: conservedb ask 'objects where material: "cellulose nitrate" and state: there on 1950
     and not (person: "W. Orde" or kind: join)'
 
-    What objects, places and interventions have and lack: conservedb ask 'objects where has
-    (material: shellac) and has none (role: coating)'
+    And: conservedb ask 'objects where has (material: shellac) and has none (role: coating)'
     """
     words = " ".join(text)
     out = chosen(csv, jsonl, xlsx)
