@@ -7,16 +7,13 @@ from collections.abc import Callable, Iterable
 from sqlalchemy import Connection
 
 from conservedb.knowledge.research import STATES, Tree
+from conservedb.knowledge.roles import ROLES
 from conservedb.knowledge.rules import OF_OBJECTS
 from conservedb.knowledge.verdicts import WORST_FIRST
 from conservedb.questions.checks_reference import reference
 from conservedb.questions.completing import MOST, Known, complete
-from conservedb.questions.research_meanings import (
-    OBJECT_KINDS,
-    SOURCE_KINDS,
-    conditions,
-    meaning_of,
-)
+from conservedb.questions.research_meanings import conditions, meaning_of
+from conservedb.questions.research_on_record import OBJECT_KINDS, SOURCE_KINDS, terms
 from conservedb.records.layers import IDENTIFIED
 from conservedb.records.rules import ROOM_USES
 from conservedb.records.treatments import AIMS, INTERVENTION_KINDS
@@ -39,8 +36,7 @@ _LOOKED_UP = {
     "object": ("object",),
     "observed": ("condition",),
 }
-"""Field -> the kinds of name that `complete` is asked for. Roles stand in layers alone, of which
-there are too many to look through while somebody types."""
+"""Field -> the kinds of name that `complete` is asked for."""
 
 
 def closed(field: str) -> tuple[str, ...]:
@@ -72,8 +68,8 @@ def ensure_known(connection: Connection, tree: Tree) -> None:
     """Refuse conditions of which a value names nothing on record.
 
     Raises:
-        NoSuch: no material, class, person or word of a closed list is meant.
-        Ambiguous: several are.
+        NoSuch: as of `meaning_of`.
+        Ambiguous: as of `meaning_of`.
     """
     for condition in conditions(tree):
         meaning_of(connection, condition)
@@ -85,6 +81,11 @@ def _labelled(words: Iterable[str | tuple[str, str]]) -> Iterable[tuple[str, str
         yield (word, word) if isinstance(word, str) else word
 
 
+def _roles(connection: Connection) -> list[str]:
+    """Those listed, not those of layers: there are too many to look through while one types."""
+    return sorted({*ROLES, *terms(connection, "role")})
+
+
 def _rules(connection: Connection) -> list[str | tuple[str, str]]:
     known = reference(connection).rules
     return [(key, f"{key}  {known[key].title}") for key in OF_OBJECTS if key in known]
@@ -93,5 +94,6 @@ def _rules(connection: Connection) -> list[str | tuple[str, str]]:
 _LISTED: dict[str, Callable[[Connection], Iterable[str | tuple[str, str]]]] = {
     "object kind": lambda connection: sorted(row[0] for row in OBJECT_KINDS.tuples(connection)),
     "source": lambda connection: sorted(row[0] for row in SOURCE_KINDS.tuples(connection)),
+    "role": _roles,
     "rule": _rules,
 }

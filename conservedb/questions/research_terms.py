@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+import re
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from typing import Any, NamedTuple
 
 from sqlalchemy import BindParameter, ColumnElement, and_, bindparam, func, literal_column
+
+from conservedb.store.keys import fold
 
 Value = ColumnElement[Any]
 Test = ColumnElement[bool]
@@ -48,7 +51,7 @@ class Meant:
         ids: of the material or materials, or of the person.
         classes: ids of the classes of which everything is meant, with those below them.
         above: ids of the classes of which some may be meant.
-        words: as they stand in the database.
+        words: as they stand in the database; of matter, those found for what nobody identified.
         rooms: of a condition on the environment.
         broken: where a rule is broken, of a condition on a rule.
     """
@@ -85,3 +88,20 @@ def has_words(column: Value, words: str) -> Test:
 def ascii_lower(text: str) -> str:
     """The text as SQLite's lower() gives it: only plain letters change."""
     return "".join(c.lower() if c.isascii() else c for c in text)
+
+
+def spellings(value: str) -> tuple[str, ...]:
+    """How SQLite's lower() may give a text that is the value but for its case."""
+    value = value.strip()
+    return tuple(dict.fromkeys((ascii_lower(value), value.lower(), fold(value))))
+
+
+def starting_words(value: str) -> Callable[[str], bool]:
+    """Whether each word of a value begins a word of a text, compared without case and accents."""
+    tests = [re.compile(rf"(?<!\w){re.escape(word)}") for word in fold(value).split()]
+
+    def holds(text: str) -> bool:
+        folded = fold(text)
+        return bool(tests) and all(test.search(folded) for test in tests)
+
+    return holds

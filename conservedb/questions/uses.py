@@ -3,8 +3,9 @@
 A layer counts where its material or class is the one asked for or below it, unless it had
 certainly not come by the day asked for. It is only
 possible where the record names a class above (it may be this material), where a statement
-names the material though another is followed, where it may lie at several places, where its
-identity is inferred or unknown, or where state or date are not sure.
+names the material though another is followed, where nobody identified it and it was only called
+so, where it may lie at several places, where its identity is inferred or unknown, or where state
+or date are not sure. What nobody identified, and nobody called so, is counted apart.
 
 The answer for a broad class has hundreds of thousands of rows: everything is worked out in
 SQL, and each result row is a row of the answer.
@@ -12,6 +13,7 @@ SQL, and each result row is a row of the answer.
 
 from __future__ import annotations
 
+import json
 from collections import defaultdict
 from collections.abc import Sequence
 from typing import Any
@@ -20,20 +22,32 @@ from sqlalchemy import (
     BindParameter,
     ColumnElement,
     Connection,
+    Table,
     and_,
     bindparam,
     case,
+    false,
     func,
     literal_column,
     or_,
     select,
     union_all,
 )
+from sqlalchemy.sql.selectable import Select
 
 from conservedb.questions import meanings
 from conservedb.questions.answers import AsOf
-from conservedb.questions.asking import Question, Row, Selection, blank, dated, without_collecting
+from conservedb.questions.asking import (
+    Question,
+    Row,
+    Selection,
+    Value,
+    blank,
+    dated,
+    without_collecting,
+)
 from conservedb.questions.evidence import when
+from conservedb.questions.research_on_record import CALLED, called
 from conservedb.questions.states import is_one, mask_at, rests_on_qualified
 from conservedb.questions.uses_answers import DERIVED, AgentUse, UsesAnswer, UsesLayer
 from conservedb.records.base import DATE_PARTS
@@ -49,6 +63,7 @@ Reference = ColumnElement[Any]
 Condition = ColumnElement[bool]
 
 _ID: BindParameter[int] = bindparam("id")
+_CALLED: BindParameter[str] = bindparam("called")
 _DAY: BindParameter[int] = bindparam("day")
 _UNSURE = ("inferred", "unknown")
 _MASK = mask_at(layer.c, _DAY)
@@ -77,9 +92,15 @@ class Asked:
         users = union_all(
             select(agent.c.id).where(agent.c.material_id.in_(materials)),
             select(agent.c.id).where(agent.c.material_class_id.in_(loosely)),
+            _called(agent),
         )
         self.agents = Question(self._agents(users))
         self.places = Question(_agent_places(users))
+        unidentified: Selection = select(
+            _how_many(layer, layer.c.id.in_(self._stated())).label("layers"),
+            _how_many(agent, false()).label("agents"),
+        )
+        self.unidentified = Question(unidentified)
 
     def _meant(self, material_id: Reference, class_id: Reference) -> Condition:
         """Whether a record is sure to be of the material or class meant."""
@@ -88,15 +109,20 @@ class Asked:
             return own
         return or_(own, and_(class_id.is_not(None), class_id.in_(self.classes)))
 
+    def _stated(self) -> Select[Any]:
+        """The ids of layers of which a statement names one of the materials."""
+        return select(statement.c.layer_id).where(
+            statement.c.material_id.in_(self.materials),
+            statement.c.field == "material",
+            statement.c.layer_id.is_not(None),
+        )
+
     def _layers(self, loosely: Selection) -> Selection:
         ids = union_all(
             select(layer.c.id).where(layer.c.material_id.in_(self.materials)),
             select(layer.c.id).where(layer.c.material_class_id.in_(loosely)),
-            select(statement.c.layer_id).where(
-                statement.c.material_id.in_(self.materials),
-                statement.c.field == "material",
-                statement.c.layer_id.is_not(None),
-            ),
+            self._stated(),
+            _called(layer),
         )
         certain = and_(_SURE, self._meant(layer.c.material_id, layer.c.material_class_id))
         return (
@@ -198,6 +224,28 @@ def _agent_places(users: Selection) -> Selection:
     )
 
 
+def _nameless(table: Table) -> Condition:
+    """Whether neither material nor class is on record."""
+    return and_(table.c.material_id.is_(None), table.c.material_class_id.is_(None))
+
+
+def _is_called(table: Table) -> Condition:
+    """Whether the words found are among those that are called so, a list in JSON."""
+    words = select(func.json_each(_CALLED).table_valued("value").c.value)
+    return and_(table.c.material_words.is_not(None), table.c.material_words.in_(words))
+
+
+def _called(table: Table) -> Select[Any]:
+    """The ids of what nobody identified and was called so."""
+    return select(table.c.id).where(_nameless(table), _is_called(table))
+
+
+def _how_many(table: Table, possible: Condition) -> ColumnElement[int]:
+    """How many nobody identified that are not possible for any reason of their own."""
+    found = select(func.count()).select_from(table)
+    return found.where(_nameless(table), ~possible, ~_is_called(table)).scalar_subquery()
+
+
 _BELOW = meanings.classes_below(select(material_class.c.id).where(material_class.c.id == _ID))
 _ASKED = {
     "material": Asked(
@@ -219,11 +267,6 @@ _ASKED = {
         ),
     ),
 }
-_UNIDENTIFIED = Question(
-    select(func.count().label("layers"))
-    .select_from(layer)
-    .where(layer.c.material_id.is_(None), layer.c.material_class_id.is_(None))
-)
 _RECIPES = {
     kind: Question(
         select(material.c.key)
@@ -241,8 +284,12 @@ _RECIPES = {
 }
 STATEMENTS = (
     *meanings.STATEMENTS,
-    *(q for asked in _ASKED.values() for q in (asked.layers, asked.agents, asked.places)),
-    _UNIDENTIFIED,
+    *CALLED,
+    *(
+        question
+        for asked in _ASKED.values()
+        for question in (asked.layers, asked.agents, asked.places, asked.unidentified)
+    ),
     *_RECIPES.values(),
 )
 _USED = _ASKED["material"].agents.at("date_words")
@@ -257,9 +304,11 @@ def uses(connection: Connection, word: str, on: AsOf) -> UsesAnswer:
     """
     meant = meanings.meaning(connection, word)
     asked = _ASKED[meant.kind]
+    about: dict[str, Value] = {"id": meant.id, "called": json.dumps(called(connection, word))}
     with without_collecting():
-        layers = asked.layers.all(connection, id=meant.id, day=on.last)
-    agents = _agent_uses(connection, asked, meant.id)
+        layers = asked.layers.all(connection, day=on.last, **about)
+    agents = _agent_uses(connection, asked, about)
+    unidentified = asked.unidentified.first(connection, **about)
     return UsesAnswer(
         word,
         meant.kind,
@@ -270,17 +319,18 @@ def uses(connection: Connection, word: str, on: AsOf) -> UsesAnswer:
         tuple([row for row in layers if not row.certain]),
         tuple(use for use in agents if use.certain),
         tuple(use for use in agents if not use.certain),
-        _UNIDENTIFIED.first(connection).layers,
+        unidentified.layers,
+        unidentified.agents,
         tuple(row.key for row in _RECIPES[meant.kind].all(connection, id=meant.id)),
     )
 
 
-def _agent_uses(connection: Connection, asked: Asked, meant: int) -> list[AgentUse]:
+def _agent_uses(connection: Connection, asked: Asked, about: dict[str, Value]) -> list[AgentUse]:
     places: dict[int, list[str]] = defaultdict(list)
-    for user, mark in asked.places.all(connection, id=meant):
+    for user, mark in asked.places.all(connection, **about):
         places[user].append(mark)
     return [
-        _agent_use(row, places.get(row.id, ())) for row in asked.agents.all(connection, id=meant)
+        _agent_use(row, places.get(row.id, ())) for row in asked.agents.all(connection, **about)
     ]
 
 

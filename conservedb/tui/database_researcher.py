@@ -108,10 +108,7 @@ class DatabaseResearcher:
     def offers(self, field: str, typed: str) -> tuple[Completion, ...]:
         """See `Researcher`."""
         from conservedb.questions.research_offers import offers
-        from conservedb.tui.hatching import ROLES
 
-        if field == "role":
-            return tuple(Completion(one, one) for one in ROLES if typed.casefold() in one)
         return self._reading.ask(
             lambda connection: tuple(Completion(*one) for one in offers(connection, field, typed))
         )

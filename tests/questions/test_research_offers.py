@@ -15,7 +15,7 @@ from conservedb.questions.research_meanings import meaning_of
 from conservedb.questions.research_offers import closed, ensure_known, offers
 from conservedb.store.opening import open_database
 
-FREE = ("date", "role", "state")
+FREE = ("date", "state")
 """Fields of which a value is written, not looked up; a state is chosen and then dated."""
 
 
