@@ -6,10 +6,12 @@ from collections.abc import Callable, Iterable
 
 from sqlalchemy import Connection
 
-from conservedb.knowledge.research import STATES, Tree
+from conservedb.knowledge.research import STATES, Condition, Tree
 from conservedb.knowledge.roles import ROLES
 from conservedb.knowledge.rules import OF_OBJECTS
 from conservedb.knowledge.verdicts import WORST_FIRST
+from conservedb.questions.answers import NoSuch
+from conservedb.questions.basics import Ambiguous
 from conservedb.questions.checks_reference import reference
 from conservedb.questions.completing import MOST, Known, complete
 from conservedb.questions.research_meanings import conditions, meaning_of
@@ -62,6 +64,22 @@ def offers(connection: Connection, field: str, typed: str) -> tuple[Known, ...]:
         for word, label in _labelled(words)
         if wanted in fold(label)
     )[:MOST]
+
+
+def completed(connection: Connection, field: str, typed: str) -> str:
+    """What was typed if it can be asked for; else the first that is offered for it, but no near
+    miss. What several bear stays as it is: it is for a person to say which is meant.
+
+    Args:
+        field: one of FIELDS.
+    """
+    try:
+        meaning_of(connection, Condition(field, typed))
+    except Ambiguous:
+        return typed
+    except NoSuch:
+        return next((one.text for one in offers(connection, field, typed) if not one.near), typed)
+    return typed
 
 
 def ensure_known(connection: Connection, tree: Tree) -> None:

@@ -96,11 +96,11 @@ class Asked:
         )
         self.agents = Question(self._agents(users))
         self.places = Question(_agent_places(users))
-        unidentified: Selection = select(
+        unidentified: list[ColumnElement[Any]] = [
             _how_many(layer, layer.c.id.in_(self._stated())).label("layers"),
             _how_many(agent, false()).label("agents"),
-        )
-        self.unidentified = Question(unidentified)
+        ]
+        self.unidentified = Question(select(*unidentified))
 
     def _meant(self, material_id: Reference, class_id: Reference) -> Condition:
         """Whether a record is sure to be of the material or class meant."""
@@ -231,8 +231,9 @@ def _nameless(table: Table) -> Condition:
 
 def _is_called(table: Table) -> Condition:
     """Whether the words found are among those that are called so, a list in JSON."""
-    words = select(func.json_each(_CALLED).table_valued("value").c.value)
-    return and_(table.c.material_words.is_not(None), table.c.material_words.in_(words))
+    wanted = func.json_each(_CALLED).table_valued("value", name="wanted")
+    words = table.c.material_words
+    return and_(words.is_not(None), words.in_(select(wanted.c.value)))
 
 
 def _called(table: Table) -> Select[Any]:
