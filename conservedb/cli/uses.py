@@ -9,8 +9,8 @@ JSON, in the shapes of `json_shapes`:
    null, "material_words", "places": marks, "date": DATE, "concentration", "form", "cleared",
    "certain"}],
  "counts": {"layers_certain", "layers_possible", "agents_certain", "agents_possible",
-   "unidentified": layers in the whole database that have no material on record and are not
-   possible as what a statement names or somebody called so, "unidentified_agents": uses so},
+   "unidentified": layers in the whole database that have no material on record, whatever they
+   were called, and of which no statement names it, "unidentified_agents": uses without material},
  "recipes": keys of materials that contain it as a part; they are not counted here}
 
 A layer that may lie at several places stands once for each, never certain.
@@ -137,7 +137,8 @@ def uses_lines(answer: UsesAnswer) -> Lines:
     unidentified = counted(answer.unidentified, "layer")
     if answer.unidentified_agents:
         unidentified += f" and {counted(answer.unidentified_agents, 'use')} as an agent"
-    lines.add("not identified", f"{unidentified} of any material, which may be this one")
+    called = "whatever it was called"
+    lines.add("not identified", f"{unidentified} of any material, which may be this one", called)
     if answer.recipes:
         lines.add("also a part of", ", ".join(answer.recipes), "not counted here")
     return lines

@@ -6,7 +6,6 @@ known. Words are compared without the case of their plain letters.
 
 from __future__ import annotations
 
-import json
 from collections.abc import Callable
 
 from sqlalchemy import and_, false, func, literal_column, or_, select
@@ -27,6 +26,7 @@ from conservedb.questions.research_terms import (
     Meant,
     Test,
     Value,
+    begins_words,
     given,
     has_words,
     is_any,
@@ -87,21 +87,13 @@ def matter_is(occurrence: Occurrence, meant: Meant, materials: Selection) -> Hol
     own = and_(c.material_id.is_not(None), c.material_id.in_(materials))
     below = and_(known, one_of_ids(c.material_class_id, meant.classes))
     loosely = and_(known, one_of_ids(c.material_class_id, (*meant.classes, *meant.above)))
-    called = and_(occurrence.nameless, _is_called(c.material_words, meant))
-    sure, may = or_(own, below), or_(own, loosely, called)
+    called = or_(false(), *(begins_words(c.material_words, one) for one in meant.words))
+    sure, may = or_(own, below), or_(own, loosely, and_(occurrence.nameless, called))
     if not occurrence.is_layer:
         return Holds(sure, may)
     identity = blank(layer.c.identified).not_in([literal_column(f"'{one}'") for one in _UNSURE])
     said = stated("layer", layer.c.id, materials)
     return Holds(and_(identity, sure), or_(may, said))
-
-
-def _is_called(words: Value, meant: Meant) -> Test:
-    """Whether the words found are among those meant, which may be very many."""
-    if not meant.words:
-        return false()
-    listed = func.json_each(given(json.dumps(meant.words))).table_valued("value")
-    return and_(words.is_not(None), words.in_(select(listed.c.value)))
 
 
 def _material_is(occurrence: Occurrence, _: Condition, meant: Meant) -> Holds:

@@ -20,9 +20,9 @@ from conservedb.questions.research_environment import STATEMENTS as _ENVIRONMENT
 from conservedb.questions.research_environment import rooms_of
 from conservedb.questions.research_on_record import STATEMENTS as _ON_RECORD
 from conservedb.questions.research_on_record import (
-    called,
     ensure_object,
     ensure_words,
+    is_called,
     kinds,
     role,
 )
@@ -160,15 +160,15 @@ def _matter(connection: Connection, word: str) -> Meant:
 
 def _matter_or_called(connection: Connection, word: str) -> Meant:
     """What bears the word, with what nobody identified and was called so; or only the latter."""
-    words = called(connection, word)
     try:
-        return replace(_matter(connection, word), words=words)
+        found = _matter(connection, word)
     except Ambiguous:
         raise
     except NoSuch:
-        if not words:
+        if not is_called(connection, word):
             raise
-        return Meant(words=words)
+        found = Meant()
+    return replace(found, words=(word,))
 
 
 def _ids(rows: Iterable[tuple[Any, ...]]) -> tuple[int, ...]:

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from sqlalchemy import BindParameter, Connection, Table, and_, bindparam, func, select
+from sqlalchemy import BindParameter, Connection, bindparam, func, select
 
 from conservedb.knowledge.roles import ROLES
 from conservedb.questions.answers import NoSuch
@@ -18,6 +18,7 @@ from conservedb.questions.research_conditions import objects_meant
 from conservedb.questions.research_terms import (
     Value,
     ascii_lower,
+    begins_words,
     has_words,
     is_any,
     spellings,
@@ -38,25 +39,25 @@ TERMS = Question(select(term.c.term).where(term.c.list == _LIST).order_by(term.c
 OBJECT_KINDS = Question(select(object_.c.kind).where(object_.c.kind.is_not(None)).distinct())
 SOURCE_KINDS = Question(select(source.c.kind).where(source.c.kind.is_not(None)).distinct())
 
+STATEMENTS = (TERMS, OBJECT_KINDS, SOURCE_KINDS)
 
-def _called(table: Table) -> Question:
-    """The words found for what has neither material nor class on record."""
-    c = table.c
-    nameless = and_(c.material_id.is_(None), c.material_class_id.is_(None))
-    return Question(
-        select(c.material_words).where(nameless, c.material_words.is_not(None)).distinct()
+
+def is_called(connection: Connection, value: str) -> bool:
+    """Whether anything that nobody identified was called so by who laid, used or found it.
+
+    What has neither material nor class on record is found through an index.
+    """
+    return any(
+        _any(
+            connection,
+            select(table.c.id).where(
+                table.c.material_id.is_(None),
+                table.c.material_class_id.is_(None),
+                begins_words(table.c.material_words, value),
+            ),
+        )
+        for table in (layer, agent)
     )
-
-
-CALLED = tuple(map(_called, (layer, agent)))
-STATEMENTS = (TERMS, OBJECT_KINDS, SOURCE_KINDS, *CALLED)
-
-
-def called(connection: Connection, value: str) -> tuple[str, ...]:
-    """The words found, of what nobody identified, in which all words of a value begin words."""
-    holds = starting_words(value)
-    found = {words for question in CALLED for (words,) in question.tuples(connection)}
-    return tuple(sorted(filter(holds, found)))
 
 
 def kinds(connection: Connection, field: str, value: str) -> tuple[str, ...]:

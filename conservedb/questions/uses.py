@@ -3,9 +3,9 @@
 A layer counts where its material or class is the one asked for or below it, unless it had
 certainly not come by the day asked for. It is only
 possible where the record names a class above (it may be this material), where a statement
-names the material though another is followed, where nobody identified it and it was only called
-so, where it may lie at several places, where its identity is inferred or unknown, or where state
-or date are not sure. What nobody identified, and nobody called so, is counted apart.
+names the material though another is followed, where it may lie at several places, where its
+identity is inferred or unknown, or where state or date are not sure. What nobody identified is
+counted apart, whatever it was called: `research` tells those apart that were called so.
 
 The answer for a broad class has hundreds of thousands of rows: everything is worked out in
 SQL, and each result row is a row of the answer.
@@ -13,7 +13,6 @@ SQL, and each result row is a row of the answer.
 
 from __future__ import annotations
 
-import json
 from collections import defaultdict
 from collections.abc import Sequence
 from typing import Any
@@ -41,13 +40,11 @@ from conservedb.questions.asking import (
     Question,
     Row,
     Selection,
-    Value,
     blank,
     dated,
     without_collecting,
 )
 from conservedb.questions.evidence import when
-from conservedb.questions.research_on_record import CALLED, called
 from conservedb.questions.states import is_one, mask_at, rests_on_qualified
 from conservedb.questions.uses_answers import DERIVED, AgentUse, UsesAnswer, UsesLayer
 from conservedb.records.base import DATE_PARTS
@@ -63,7 +60,6 @@ Reference = ColumnElement[Any]
 Condition = ColumnElement[bool]
 
 _ID: BindParameter[int] = bindparam("id")
-_CALLED: BindParameter[str] = bindparam("called")
 _DAY: BindParameter[int] = bindparam("day")
 _UNSURE = ("inferred", "unknown")
 _MASK = mask_at(layer.c, _DAY)
@@ -92,7 +88,6 @@ class Asked:
         users = union_all(
             select(agent.c.id).where(agent.c.material_id.in_(materials)),
             select(agent.c.id).where(agent.c.material_class_id.in_(loosely)),
-            _called(agent),
         )
         self.agents = Question(self._agents(users))
         self.places = Question(_agent_places(users))
@@ -122,7 +117,6 @@ class Asked:
             select(layer.c.id).where(layer.c.material_id.in_(self.materials)),
             select(layer.c.id).where(layer.c.material_class_id.in_(loosely)),
             self._stated(),
-            _called(layer),
         )
         certain = and_(_SURE, self._meant(layer.c.material_id, layer.c.material_class_id))
         return (
@@ -229,22 +223,10 @@ def _nameless(table: Table) -> Condition:
     return and_(table.c.material_id.is_(None), table.c.material_class_id.is_(None))
 
 
-def _is_called(table: Table) -> Condition:
-    """Whether the words found are among those that are called so, a list in JSON."""
-    wanted = func.json_each(_CALLED).table_valued("value", name="wanted")
-    words = table.c.material_words
-    return and_(words.is_not(None), words.in_(select(wanted.c.value)))
-
-
-def _called(table: Table) -> Select[Any]:
-    """The ids of what nobody identified and was called so."""
-    return select(table.c.id).where(_nameless(table), _is_called(table))
-
-
 def _how_many(table: Table, possible: Condition) -> ColumnElement[int]:
-    """How many nobody identified that are not possible for any reason of their own."""
+    """How many nobody identified, without those that are possible for another reason."""
     found = select(func.count()).select_from(table)
-    return found.where(_nameless(table), ~possible, ~_is_called(table)).scalar_subquery()
+    return found.where(_nameless(table), ~possible).scalar_subquery()
 
 
 _BELOW = meanings.classes_below(select(material_class.c.id).where(material_class.c.id == _ID))
@@ -285,7 +267,6 @@ _RECIPES = {
 }
 STATEMENTS = (
     *meanings.STATEMENTS,
-    *CALLED,
     *(
         question
         for asked in _ASKED.values()
@@ -305,11 +286,10 @@ def uses(connection: Connection, word: str, on: AsOf) -> UsesAnswer:
     """
     meant = meanings.meaning(connection, word)
     asked = _ASKED[meant.kind]
-    about: dict[str, Value] = {"id": meant.id, "called": json.dumps(called(connection, word))}
     with without_collecting():
-        layers = asked.layers.all(connection, day=on.last, **about)
-    agents = _agent_uses(connection, asked, about)
-    unidentified = asked.unidentified.first(connection, **about)
+        layers = asked.layers.all(connection, id=meant.id, day=on.last)
+    agents = _agent_uses(connection, asked, meant.id)
+    unidentified = asked.unidentified.first(connection, id=meant.id)
     return UsesAnswer(
         word,
         meant.kind,
@@ -326,12 +306,12 @@ def uses(connection: Connection, word: str, on: AsOf) -> UsesAnswer:
     )
 
 
-def _agent_uses(connection: Connection, asked: Asked, about: dict[str, Value]) -> list[AgentUse]:
+def _agent_uses(connection: Connection, asked: Asked, meant: int) -> list[AgentUse]:
     places: dict[int, list[str]] = defaultdict(list)
-    for user, mark in asked.places.all(connection, **about):
+    for user, mark in asked.places.all(connection, id=meant):
         places[user].append(mark)
     return [
-        _agent_use(row, places.get(row.id, ())) for row in asked.agents.all(connection, **about)
+        _agent_use(row, places.get(row.id, ())) for row in asked.agents.all(connection, id=meant)
     ]
 
 

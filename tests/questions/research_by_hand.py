@@ -215,7 +215,7 @@ class ByHand:
             row["material_id"] in materials
             for row in self.tables.of("statement", layer_id=one.row["id"], field="material")
         )
-        called = not lonely and _begin_words(one.row["material_words"] or "", asked.value)
+        called = not lonely and _was_called(one.row["material_words"] or "", asked.value)
         if matter is not None:
             return MAYBE if said or called else matter
         if one.row["material_id"] in materials or one.row["material_class_id"] in classes:
@@ -488,6 +488,19 @@ def _states(row: Row, day: int) -> set[int]:
 def _words(text: str) -> set[str]:
     """Runs of letters and digits."""
     return set("".join(c if c.isalnum() or c == "_" else " " for c in fold(text)).split())
+
+
+def _was_called(text: str, value: str) -> bool:
+    """Whether each word of the value, as typed or without accents, stands after a blank."""
+    lowered = " " + _plain_lower(text)
+    return bool(value.split()) and all(
+        any(way and f" {way}" in lowered for way in (_plain_lower(word), word.lower(), fold(word)))
+        for word in value.split()
+    )
+
+
+def _plain_lower(text: str) -> str:
+    return "".join(letter.lower() if letter.isascii() else letter for letter in text)
 
 
 def _begin_words(text: str, value: str) -> bool:
