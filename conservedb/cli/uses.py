@@ -9,7 +9,8 @@ JSON, in the shapes of `json_shapes`:
    null, "material_words", "places": marks, "date": DATE, "concentration", "form", "cleared",
    "certain"}],
  "counts": {"layers_certain", "layers_possible", "agents_certain", "agents_possible",
-   "unidentified": layers in the whole database that have no material on record},
+   "unidentified": layers in the whole database that have no material on record, whatever they
+   were called, and of which no statement names it, "unidentified_agents": uses without material},
  "recipes": keys of materials that contain it as a part; they are not counted here}
 
 A layer that may lie at several places stands once for each, never certain.
@@ -72,6 +73,7 @@ def uses_json(answer: UsesAnswer) -> Json:
             "agents_certain": len(answer.agents_certain),
             "agents_possible": len(answer.agents_possible),
             "unidentified": answer.unidentified,
+            "unidentified_agents": answer.unidentified_agents,
         },
         "recipes": list(answer.recipes),
     }
@@ -133,7 +135,10 @@ def uses_lines(answer: UsesAnswer) -> Lines:
             _add_agents(lines, agents)
     lines.gap()
     unidentified = counted(answer.unidentified, "layer")
-    lines.add("not identified", f"{unidentified} of any material, which may be this one")
+    if answer.unidentified_agents:
+        unidentified += f" and {counted(answer.unidentified_agents, 'use')} as an agent"
+    called = "whatever it was called"
+    lines.add("not identified", f"{unidentified} of any material, which may be this one", called)
     if answer.recipes:
         lines.add("also a part of", ", ".join(answer.recipes), "not counted here")
     return lines

@@ -9,6 +9,7 @@ from sqlalchemy import BindParameter, Connection, bindparam, or_, select, union_
 from conservedb.questions.answers import NoSuch
 from conservedb.questions.asking import Question, Selection, blank
 from conservedb.questions.basics import Ambiguous
+from conservedb.questions.nearest import nearest
 from conservedb.records.behaviour import trade_name
 from conservedb.records.materials import material, material_alias, material_class
 from conservedb.store.keys import fold
@@ -60,11 +61,11 @@ _CLASSES = Question(
 )
 _EVERY_NAME = Question(
     union_all(
-        select(material.c.key.label("written"), material.c.name_folded.label("folded")),
+        select(material.c.name.label("written"), material.c.name_folded.label("folded")),
         select(material.c.key, material.c.key),
         select(material_alias.c.alias, material_alias.c.alias_folded),
         select(trade_name.c.alias, trade_name.c.alias_folded),
-        select(material_class.c.key, material_class.c.name_folded),
+        select(material_class.c.name, material_class.c.name_folded),
         select(material_class.c.key, material_class.c.key),
     )
 )
@@ -130,12 +131,9 @@ def _classes_of(connection: Connection, one: Meaning) -> set[int]:
 
 
 def _nearest(connection: Connection, word: str) -> tuple[str, ...]:
-    from difflib import get_close_matches
-
     written = {
         row.folded.replace("-", " "): row.written
         for row in _EVERY_NAME.all(connection)
         if row.folded
     }
-    close = get_close_matches(fold(word), written, 3, 0.6)
-    return tuple(dict.fromkeys(written[near] for near in close))
+    return nearest(fold(word), written)

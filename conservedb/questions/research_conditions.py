@@ -28,7 +28,7 @@ from conservedb.questions.research_terms import (
     Meant,
     Test,
     Value,
-    ascii_lower,
+    begins_words,
     given,
     has_words,
     is_any,
@@ -81,19 +81,21 @@ def stated(owner: str, ids: Value, materials: Selection) -> Test:
 def matter_is(occurrence: Occurrence, meant: Meant, materials: Selection) -> Holds:
     """Sure where material or class are among those meant and the identity is sure.
 
-    Perhaps where only a class is known of which some are meant, or a statement says so.
+    Perhaps where only a class is known of which some are meant, where a statement says so, or
+    where nobody identified it and it was only called so.
     """
     c = occurrence.table.c
     known = c.material_class_id.is_not(None)
     own = and_(c.material_id.is_not(None), c.material_id.in_(materials))
     below = and_(known, one_of_ids(c.material_class_id, meant.classes))
     loosely = and_(known, one_of_ids(c.material_class_id, (*meant.classes, *meant.above)))
-    sure = or_(own, below)
+    called = or_(false(), *(begins_words(c.material_words, one) for one in meant.words))
+    sure, may = or_(own, below), or_(own, loosely, and_(occurrence.nameless, called))
     if not occurrence.is_layer:
-        return Holds(sure, or_(own, loosely))
+        return Holds(sure, may)
     identity = blank(layer.c.identified).not_in([literal_column(f"'{one}'") for one in _UNSURE])
     said = stated("layer", layer.c.id, materials)
-    return Holds(and_(identity, sure), or_(own, loosely, said))
+    return Holds(and_(identity, sure), or_(may, said))
 
 
 def _material_is(occurrence: Occurrence, _: Condition, meant: Meant) -> Holds:
@@ -117,12 +119,10 @@ def _identified_as(occurrence: Occurrence, _: Condition, meant: Meant) -> Holds:
     return _recorded(layer.c.identified, is_any(layer.c.identified, meant.words))
 
 
-def _role_is(occurrence: Occurrence, condition: Condition, _: Meant) -> Holds:
+def _role_is(occurrence: Occurrence, _: Condition, meant: Meant) -> Holds:
     if not occurrence.is_layer:
         return NEVER_HOLDS
-    value = condition.value.strip()
-    spelt = dict.fromkeys((ascii_lower(value), value.lower(), fold(value)))
-    return _recorded(layer.c.role, is_any(func.lower(layer.c.role), spelt))
+    return _recorded(layer.c.role, is_any(func.lower(layer.c.role), meant.words))
 
 
 def _laid_as(occurrence: Occurrence, condition: Condition, _: Meant) -> Holds:

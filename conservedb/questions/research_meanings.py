@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Sequence
+from dataclasses import replace
 from typing import Any
 
 from sqlalchemy import BindParameter, Connection, bindparam, select, union_all
@@ -11,23 +13,31 @@ from conservedb.knowledge.research import Condition
 from conservedb.knowledge.verdicts import WORST_FIRST
 from conservedb.questions import meanings
 from conservedb.questions.answers import NoSuch
-from conservedb.questions.asking import Question
+from conservedb.questions.asking import Question, Row
 from conservedb.questions.basics import Ambiguous
+from conservedb.questions.nearest import nearest
 from conservedb.questions.research_environment import STATEMENTS as _ENVIRONMENT
 from conservedb.questions.research_environment import rooms_of
+from conservedb.questions.research_on_record import STATEMENTS as _ON_RECORD
+from conservedb.questions.research_on_record import (
+    ensure_object,
+    ensure_words,
+    is_called,
+    kinds,
+    role,
+)
 from conservedb.questions.research_reversibility import reversible
 from conservedb.questions.research_rules import STATEMENTS as _RULES
 from conservedb.questions.research_rules import known_rule
 from conservedb.questions.research_terms import Meant
 from conservedb.records.layers import IDENTIFIED
 from conservedb.records.materials import material, material_class
-from conservedb.records.objects import object_
 from conservedb.records.people import person, person_alias
 from conservedb.records.rules import ROOM_USES
-from conservedb.records.sources import source
 from conservedb.records.treatments import AIMS, INTERVENTION_KINDS
 from conservedb.store.keys import fold
 
+_WORDS = re.compile(r"\w+")
 _ID: BindParameter[int] = bindparam("id")
 _FOLDED: BindParameter[str] = bindparam("folded")
 
@@ -62,17 +72,23 @@ PEOPLE = Question(
 )
 EVERYBODY = Question(
     union_all(
-        select(person.c.name, person.c.name_folded.label("folded")),
-        select(person_alias.c.alias, person_alias.c.alias_folded),
+        select(
+            person.c.id,
+            person.c.name,
+            person.c.name.label("written"),
+            person.c.name_folded.label("folded"),
+        ),
+        select(person.c.id, person.c.name, person_alias.c.alias, person_alias.c.alias_folded).join(
+            person_alias, person_alias.c.person_id == person.c.id
+        ),
     )
 )
-OBJECT_KINDS = Question(select(object_.c.kind).where(object_.c.kind.is_not(None)).distinct())
-SOURCE_KINDS = Question(select(source.c.kind).where(source.c.kind.is_not(None)).distinct())
 STATEMENTS = (
     *meanings.STATEMENTS,
     *_ENVIRONMENT,
     *_RULES,
-    *(BELOW, ABOVE_CLASS, ABOVE_MATERIAL, PEOPLE, EVERYBODY, OBJECT_KINDS, SOURCE_KINDS),
+    *_ON_RECORD,
+    *(BELOW, ABOVE_CLASS, ABOVE_MATERIAL, PEOPLE, EVERYBODY),
 )
 
 
@@ -84,18 +100,23 @@ def meaning_of(connection: Connection, condition: Condition) -> Meant:
     """What the value of a condition means.
 
     Raises:
-        NoSuch: no material, class or person bears the word, or it is none of a closed list.
+        NoSuch: no material, class or person bears the word, it is none of a closed list, or
+            nothing on record has it.
         Ambiguous: several do.
     """
     field, value = condition.field, condition.value
-    if field in ("material", "part material"):
+    if field == "part material":
         return _matter(connection, value)
+    if field == "material":
+        return _matter_or_called(connection, value)
     if field == "person":
         return Meant((_person(connection, value),))
     if field in _LISTED:
         return Meant(words=(listed(*_LISTED[field], value),))
-    if field == "object kind":
-        return Meant(words=_alike(OBJECT_KINDS.tuples(connection), value))
+    if field in ("object kind", "source"):
+        return Meant(words=kinds(connection, field, value))
+    if field == "role":
+        return Meant(words=role(connection, value))
     if field == "rule":
         return Meant(words=(known_rule(connection, value),))
     if field == "environment":
@@ -103,8 +124,10 @@ def meaning_of(connection: Connection, condition: Condition) -> Meant:
         return Meant(words=(use,), rooms=rooms_of(connection, use))
     if field == "reversibility":
         return reversible(connection, listed("verdict on removal", WORST_FIRST, value))
-    if field == "source":
-        return Meant(words=_alike(SOURCE_KINDS.tuples(connection), value))
+    if field in ("technique", "observed"):
+        ensure_words(connection, field, value)
+    elif field == "object":
+        ensure_object(connection, value)
     return Meant(words=(value,))
 
 
@@ -124,34 +147,44 @@ def _matter(connection: Connection, word: str) -> Meant:
     return Meant(classes=below, above=_ids(ABOVE_CLASS.tuples(connection, id=found.id)))
 
 
+def _matter_or_called(connection: Connection, word: str) -> Meant:
+    """What bears the word, with what nobody identified and was called so; or only the latter."""
+    try:
+        found = _matter(connection, word)
+    except Ambiguous:
+        raise
+    except NoSuch:
+        if not is_called(connection, word):
+            raise
+        found = Meant()
+    return replace(found, words=(word,))
+
+
 def _ids(rows: Iterable[tuple[Any, ...]]) -> tuple[int, ...]:
     return tuple(sorted(row[0] for row in rows))
 
 
 def _person(connection: Connection, word: str) -> int:
-    found = PEOPLE.all(connection, folded=fold(word))
-    if not found:
-        written = {row.folded: row.name for row in EVERYBODY.all(connection)}
-        raise NoSuch("person", word, _near(fold(word), written))
+    """Who bears the name or alias; else the only one whose name has these words, such as one."""
+    found = PEOPLE.all(connection, folded=fold(word)) or _named_so(connection, word)
     if len(found) > 1:
         raise Ambiguous(word, tuple((row.name, row.name) for row in found))
     return int(found[0].id)
+
+
+def _named_so(connection: Connection, word: str) -> list[Row]:
+    everybody = EVERYBODY.all(connection)
+    asked = set(_WORDS.findall(fold(word)))
+    found = {row.id: row for row in everybody if asked and asked <= set(_WORDS.findall(row.folded))}
+    if not found:
+        written = {row.folded: row.written for row in everybody}
+        raise NoSuch("person", word, nearest(fold(word), written))
+    return sorted(found.values(), key=lambda row: row.name)
 
 
 def listed(what: str, known: Sequence[str], value: str) -> str:
     """The word of a closed list that a value is; NoSuch where it is none."""
     word = fold(value)
     if word not in known:
-        raise NoSuch(what, value, _near(word, {one: one for one in known}) or tuple(known))
+        raise NoSuch(what, value, nearest(word, {one: one for one in known}) or tuple(known))
     return word
-
-
-def _alike(rows: Iterable[tuple[Any, ...]], value: str) -> tuple[str, ...]:
-    """The words on record that are the value, compared without case and accents."""
-    return tuple(sorted(word for (word,) in rows if fold(word) == fold(value)))
-
-
-def _near(word: str, written: dict[str, str]) -> tuple[str, ...]:
-    from difflib import get_close_matches
-
-    return tuple(written[near] for near in get_close_matches(word, written, 3, 0.6))

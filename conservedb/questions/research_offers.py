@@ -6,16 +6,16 @@ from collections.abc import Callable, Iterable
 
 from sqlalchemy import Connection
 
-from conservedb.knowledge.research import STATES, Tree, conditions
+from conservedb.knowledge.research import STATES, Condition, Tree, conditions
+from conservedb.knowledge.roles import ROLES
 from conservedb.knowledge.rules import OF_OBJECTS
 from conservedb.knowledge.verdicts import WORST_FIRST
+from conservedb.questions.answers import NoSuch
+from conservedb.questions.basics import Ambiguous
 from conservedb.questions.checks_reference import reference
 from conservedb.questions.completing import MOST, Known, complete
-from conservedb.questions.research_meanings import (
-    OBJECT_KINDS,
-    SOURCE_KINDS,
-    meaning_of,
-)
+from conservedb.questions.research_meanings import meaning_of
+from conservedb.questions.research_on_record import OBJECT_KINDS, SOURCE_KINDS, terms
 from conservedb.records.layers import IDENTIFIED
 from conservedb.records.rules import ROOM_USES
 from conservedb.records.treatments import AIMS, INTERVENTION_KINDS
@@ -38,8 +38,7 @@ _LOOKED_UP = {
     "object": ("object",),
     "observed": ("condition",),
 }
-"""Field -> the kinds of name that `complete` is asked for. Roles stand in layers alone, of which
-there are too many to look through while somebody types."""
+"""Field -> the kinds of name that `complete` is asked for."""
 
 
 def closed(field: str) -> tuple[str, ...]:
@@ -67,12 +66,28 @@ def offers(connection: Connection, field: str, typed: str) -> tuple[Known, ...]:
     )[:MOST]
 
 
+def completed(connection: Connection, field: str, typed: str) -> str:
+    """What was typed if it can be asked for; else the first that is offered for it, but no near
+    miss. What several bear stays as it is: it is for a person to say which is meant.
+
+    Args:
+        field: one of FIELDS.
+    """
+    try:
+        meaning_of(connection, Condition(field, typed))
+    except Ambiguous:
+        return typed
+    except NoSuch:
+        return next((one.text for one in offers(connection, field, typed) if not one.near), typed)
+    return typed
+
+
 def ensure_known(connection: Connection, tree: Tree) -> None:
     """Refuse conditions of which a value names nothing on record.
 
     Raises:
-        NoSuch: no material, class, person or word of a closed list is meant.
-        Ambiguous: several are.
+        NoSuch: as of `meaning_of`.
+        Ambiguous: as of `meaning_of`.
     """
     for condition in conditions(tree):
         meaning_of(connection, condition)
@@ -84,6 +99,11 @@ def _labelled(words: Iterable[str | tuple[str, str]]) -> Iterable[tuple[str, str
         yield (word, word) if isinstance(word, str) else word
 
 
+def _roles(connection: Connection) -> list[str]:
+    """Those listed, not those of layers: there are too many to look through while one types."""
+    return sorted({*ROLES, *terms(connection, "role")})
+
+
 def _rules(connection: Connection) -> list[str | tuple[str, str]]:
     known = reference(connection).rules
     return [(key, f"{key}  {known[key].title}") for key in OF_OBJECTS if key in known]
@@ -92,5 +112,6 @@ def _rules(connection: Connection) -> list[str | tuple[str, str]]:
 _LISTED: dict[str, Callable[[Connection], Iterable[str | tuple[str, str]]]] = {
     "object kind": lambda connection: sorted(row[0] for row in OBJECT_KINDS.tuples(connection)),
     "source": lambda connection: sorted(row[0] for row in SOURCE_KINDS.tuples(connection)),
+    "role": _roles,
     "rule": _rules,
 }

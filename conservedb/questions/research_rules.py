@@ -28,6 +28,7 @@ from conservedb.questions.asking import Question, Row, blank, without_collecting
 from conservedb.questions.checks_cases import CaseMaker
 from conservedb.questions.checks_records import Range
 from conservedb.questions.checks_reference import reference
+from conservedb.questions.nearest import nearest
 from conservedb.questions.research_terms import Broken, Listed, Meant
 from conservedb.records.rules import rule
 
@@ -47,9 +48,8 @@ def known_rule(connection: Connection, value: str) -> str:
     recorded = {row.key for row in ACTIVE.all(connection)}
     keys = [one for one in OF_OBJECTS if one in recorded]
     if key not in keys:
-        from difflib import get_close_matches
-
-        raise NoSuch("rule that judges objects", value, tuple(get_close_matches(key, keys, 3)))
+        near = nearest(key, {one: one for one in keys})
+        raise NoSuch("rule that judges objects", value, near)
     return key
 
 

@@ -13,6 +13,7 @@ from conservedb.questions.answers import NoSuch
 from conservedb.questions.asking import Question, Row, blank, dated
 from conservedb.questions.basics import When
 from conservedb.questions.evidence import when
+from conservedb.questions.nearest import nearest
 from conservedb.records.people import person
 from conservedb.records.research import saved_question
 from conservedb.store.keys import fold
@@ -84,11 +85,8 @@ def saved(connection: Connection, name: str) -> SavedQuestion:
     """
     found = ONE.first(connection, name=fold(name))
     if found is None:
-        from difflib import get_close_matches
-
         names = {fold(row.name): row.name for row in ALL.all(connection)}
-        near = tuple(names[one] for one in get_close_matches(fold(name), names, 3))
-        raise NoSuch("saved question", name, near)
+        raise NoSuch("saved question", name, nearest(fold(name), names))
     return _kept(found)
 
 

@@ -2,11 +2,23 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+import re
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from typing import Any, NamedTuple
 
-from sqlalchemy import BindParameter, ColumnElement, and_, bindparam, func, literal_column
+from sqlalchemy import (
+    BindParameter,
+    ColumnElement,
+    and_,
+    bindparam,
+    false,
+    func,
+    literal_column,
+    or_,
+)
+
+from conservedb.store.keys import fold
 
 Value = ColumnElement[Any]
 Test = ColumnElement[bool]
@@ -48,7 +60,7 @@ class Meant:
         ids: of the material or materials, or of the person.
         classes: ids of the classes of which everything is meant, with those below them.
         above: ids of the classes of which some may be meant.
-        words: as they stand in the database.
+        words: as they stand in the database; of a material, what it was called as it was typed.
         rooms: of a condition on the environment.
         broken: where a rule is broken, of a condition on a rule.
     """
@@ -82,6 +94,35 @@ def has_words(column: Value, words: str) -> Test:
     return and_(*(func.instr(lowered, given(ascii_lower(word))) > 0 for word in words.split()))
 
 
+def begins_words(column: Value, words: str) -> Test:
+    """Whether each of the words begins a word of a text, as in titles: after a blank.
+
+    Compared without the case of plain letters; with accents as typed, or with none.
+    """
+    text = literal_column("' '").concat(func.lower(func.coalesce(column, "")))
+    begun = [[f" {one}" for one in spellings(word)] for word in words.split()]
+    tests = [or_(false(), *(func.instr(text, given(one)) > 0 for one in ways)) for ways in begun]
+    return and_(*tests) if tests else false()
+
+
 def ascii_lower(text: str) -> str:
     """The text as SQLite's lower() gives it: only plain letters change."""
     return "".join(c.lower() if c.isascii() else c for c in text)
+
+
+def spellings(value: str) -> tuple[str, ...]:
+    """How SQLite's lower() may give a text that is the value but for its case."""
+    value = value.strip()
+    ways = (ascii_lower(value), value.lower(), fold(value))
+    return tuple(dict.fromkeys(one for one in ways if one))
+
+
+def starting_words(value: str) -> Callable[[str], bool]:
+    """Whether each word of a value begins a word of a text, compared without case and accents."""
+    tests = [re.compile(rf"(?<!\w){re.escape(word)}") for word in fold(value).split()]
+
+    def holds(text: str) -> bool:
+        folded = fold(text)
+        return bool(tests) and all(test.search(folded) for test in tests)
+
+    return holds

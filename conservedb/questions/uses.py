@@ -4,7 +4,8 @@ A layer counts where its material or class is the one asked for or below it, unl
 certainly not come by the day asked for. It is only
 possible where the record names a class above (it may be this material), where a statement
 names the material though another is followed, where it may lie at several places, where its
-identity is inferred or unknown, or where state or date are not sure.
+identity is inferred or unknown, or where state or date are not sure. What nobody identified is
+counted apart, whatever it was called: `research` tells those apart that were called so.
 
 The answer for a broad class has hundreds of thousands of rows: everything is worked out in
 SQL, and each result row is a row of the answer.
@@ -20,19 +21,29 @@ from sqlalchemy import (
     BindParameter,
     ColumnElement,
     Connection,
+    Table,
     and_,
     bindparam,
     case,
+    false,
     func,
     literal_column,
     or_,
     select,
     union_all,
 )
+from sqlalchemy.sql.selectable import Select
 
 from conservedb.questions import meanings
 from conservedb.questions.answers import AsOf
-from conservedb.questions.asking import Question, Row, Selection, blank, dated, without_collecting
+from conservedb.questions.asking import (
+    Question,
+    Row,
+    Selection,
+    blank,
+    dated,
+    without_collecting,
+)
 from conservedb.questions.evidence import when
 from conservedb.questions.states import is_one, mask_at, rests_on_qualified
 from conservedb.questions.uses_answers import DERIVED, AgentUse, UsesAnswer, UsesLayer
@@ -80,6 +91,11 @@ class Asked:
         )
         self.agents = Question(self._agents(users))
         self.places = Question(_agent_places(users))
+        unidentified: list[ColumnElement[Any]] = [
+            _how_many(layer, layer.c.id.in_(self._stated())).label("layers"),
+            _how_many(agent, false()).label("agents"),
+        ]
+        self.unidentified = Question(select(*unidentified))
 
     def _meant(self, material_id: Reference, class_id: Reference) -> Condition:
         """Whether a record is sure to be of the material or class meant."""
@@ -88,15 +104,19 @@ class Asked:
             return own
         return or_(own, and_(class_id.is_not(None), class_id.in_(self.classes)))
 
+    def _stated(self) -> Select[Any]:
+        """The ids of layers of which a statement names one of the materials."""
+        return select(statement.c.layer_id).where(
+            statement.c.material_id.in_(self.materials),
+            statement.c.field == "material",
+            statement.c.layer_id.is_not(None),
+        )
+
     def _layers(self, loosely: Selection) -> Selection:
         ids = union_all(
             select(layer.c.id).where(layer.c.material_id.in_(self.materials)),
             select(layer.c.id).where(layer.c.material_class_id.in_(loosely)),
-            select(statement.c.layer_id).where(
-                statement.c.material_id.in_(self.materials),
-                statement.c.field == "material",
-                statement.c.layer_id.is_not(None),
-            ),
+            self._stated(),
         )
         certain = and_(_SURE, self._meant(layer.c.material_id, layer.c.material_class_id))
         return (
@@ -198,6 +218,17 @@ def _agent_places(users: Selection) -> Selection:
     )
 
 
+def _nameless(table: Table) -> Condition:
+    """Whether neither material nor class is on record."""
+    return and_(table.c.material_id.is_(None), table.c.material_class_id.is_(None))
+
+
+def _how_many(table: Table, possible: Condition) -> ColumnElement[int]:
+    """How many nobody identified, without those that are possible for another reason."""
+    found = select(func.count()).select_from(table)
+    return found.where(_nameless(table), ~possible).scalar_subquery()
+
+
 _BELOW = meanings.classes_below(select(material_class.c.id).where(material_class.c.id == _ID))
 _ASKED = {
     "material": Asked(
@@ -219,11 +250,6 @@ _ASKED = {
         ),
     ),
 }
-_UNIDENTIFIED = Question(
-    select(func.count().label("layers"))
-    .select_from(layer)
-    .where(layer.c.material_id.is_(None), layer.c.material_class_id.is_(None))
-)
 _RECIPES = {
     kind: Question(
         select(material.c.key)
@@ -241,8 +267,11 @@ _RECIPES = {
 }
 STATEMENTS = (
     *meanings.STATEMENTS,
-    *(q for asked in _ASKED.values() for q in (asked.layers, asked.agents, asked.places)),
-    _UNIDENTIFIED,
+    *(
+        question
+        for asked in _ASKED.values()
+        for question in (asked.layers, asked.agents, asked.places, asked.unidentified)
+    ),
     *_RECIPES.values(),
 )
 _USED = _ASKED["material"].agents.at("date_words")
@@ -260,6 +289,7 @@ def uses(connection: Connection, word: str, on: AsOf) -> UsesAnswer:
     with without_collecting():
         layers = asked.layers.all(connection, id=meant.id, day=on.last)
     agents = _agent_uses(connection, asked, meant.id)
+    unidentified = asked.unidentified.first(connection, id=meant.id)
     return UsesAnswer(
         word,
         meant.kind,
@@ -270,7 +300,8 @@ def uses(connection: Connection, word: str, on: AsOf) -> UsesAnswer:
         tuple([row for row in layers if not row.certain]),
         tuple(use for use in agents if use.certain),
         tuple(use for use in agents if not use.certain),
-        _UNIDENTIFIED.first(connection).layers,
+        unidentified.layers,
+        unidentified.agents,
         tuple(row.key for row in _RECIPES[meant.kind].all(connection, id=meant.id)),
     )
 

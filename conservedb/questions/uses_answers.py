@@ -92,7 +92,9 @@ class UsesAnswer:
     Attributes:
         kind: "material" or "material class".
         layers_certain, layers_possible: in the order of entry.
-        unidentified: how many layers have neither material nor class on record.
+        unidentified: how many layers have neither material nor class on record, whatever they
+            were called, without those that are possible since a statement names the material.
+        unidentified_agents: how many uses as an agent have neither.
         recipes: keys of materials that contain it as a part, and are not counted here.
     """
 
@@ -106,4 +108,5 @@ class UsesAnswer:
     agents_certain: tuple[AgentUse, ...]
     agents_possible: tuple[AgentUse, ...]
     unidentified: int
+    unidentified_agents: int
     recipes: tuple[str, ...]

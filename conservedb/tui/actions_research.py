@@ -154,6 +154,15 @@ RESEARCH = (
         _HERE,
     ),
     Action(
+        "survival",
+        ("y",),
+        "y",
+        "years",
+        "How long the layers last",
+        "How many of the layers asked for are still there after so many years, as far as known.",
+        _HERE,
+    ),
+    Action(
         "write_answer",
         ("p",),
         "p",

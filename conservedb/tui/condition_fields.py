@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from conservedb.knowledge.research import And, Condition, Research
+from conservedb.knowledge.research import FIELDS, And, Condition, Research
 from conservedb.knowledge.research_words import read, say
 from conservedb.tui.about import Kind
 from conservedb.tui.recording import Field
@@ -30,6 +30,12 @@ _MENU_OF_OBJECT = (
     ("rule", "l", "rule that is broken"),
 )
 HEADING = "The object, and how it is known"
+TODAY = "blank is today"
+_SAID = {
+    **FIELDS,
+    "state": "how a layer stands on a day; there: in place or partly removed; perhaps: more than"
+    " one state is possible",
+}
 LISTED = "Down or F2 lists what is on record"
 POSSIBLY, CERTAINLY = "certainly or possibly", "certainly"
 
@@ -48,6 +54,11 @@ def _kind(name: str, letter: str, label: str) -> Kind:
     return Kind(name, letter, label, "", "")
 
 
+def said(field: str) -> str:
+    """What a condition on a field asks."""
+    return _SAID[field]
+
+
 def asked_for(condition: Condition, closed: tuple[str, ...]) -> tuple[Field, ...]:
     """What is typed or chosen for a condition, filled in with what it asks.
 
@@ -63,11 +74,11 @@ def asked_for(condition: Condition, closed: tuple[str, ...]) -> tuple[Field, ...
         kind,
         condition.value,
         closed,
-        hint=LISTED if lookup else "",
+        hint=LISTED if lookup else f"one of {', '.join(closed)}" if closed else "",
         required=True,
         lookup=lookup,
     )
-    day = Field("on", "on", "date", condition.on, hint="a day or a span; blank is today; or ever")
+    day = Field("on", "on", "date", condition.on, hint=f"a day or a span; {TODAY}; or ever")
     sure = Field(
         "sure",
         "holds",

@@ -6,6 +6,7 @@ from collections.abc import Callable
 from typing import TYPE_CHECKING, TypeVar
 
 from conservedb.knowledge.research import Tree
+from conservedb.knowledge.research_words import AskError
 from conservedb.tui.reading import Connection, Database, Unanswered
 from conservedb.tui.recording import Completion
 from conservedb.tui.researching import Asked, Stop
@@ -53,20 +54,29 @@ class DatabaseResearcher:
 
     def bars(self, asked: Asked, by: str, width: int, stop: Stop) -> tuple[str, ...]:
         """See `Researcher`."""
-        from conservedb.exchange.bars import bar_lines, bars_of
-        from conservedb.exchange.looking import remarks
-        from conservedb.knowledge.research_words import AskError
         from conservedb.questions.research import rows
         from conservedb.questions.tally import counted
+        from conservedb.tui.looking_lines import lines_of_bars
 
         research = asked.research
 
         def question(connection: Connection, day: datetime.date) -> tuple[str, ...]:
-            try:
-                found = counted(connection, research, rows(connection, research, day), by)
-            except AskError as problem:
-                raise Unanswered(str(problem)) from problem
-            return (*bar_lines(bars_of(found), width), "", *remarks(found))
+            found = counted(connection, research, rows(connection, research, day), by)
+            return lines_of_bars(found, asked, by, width)
+
+        return self._ask(asked, stop, question)
+
+    def survival(self, asked: Asked, width: int, stop: Stop) -> tuple[str, ...]:
+        """See `Researcher`."""
+        from conservedb.questions.research import rows
+        from conservedb.questions.survival import survival
+        from conservedb.tui.looking_lines import lines_of_survival
+
+        research = asked.research
+
+        def question(connection: Connection, day: datetime.date) -> tuple[str, ...]:
+            found = survival(connection, research, rows(connection, research, day), day)
+            return lines_of_survival(found, asked, width)
 
         return self._ask(asked, stop, question)
 
@@ -108,13 +118,16 @@ class DatabaseResearcher:
     def offers(self, field: str, typed: str) -> tuple[Completion, ...]:
         """See `Researcher`."""
         from conservedb.questions.research_offers import offers
-        from conservedb.tui.hatching import ROLES
 
-        if field == "role":
-            return tuple(Completion(one, one) for one in ROLES if typed.casefold() in one)
         return self._reading.ask(
             lambda connection: tuple(Completion(*one) for one in offers(connection, field, typed))
         )
+
+    def completed(self, field: str, typed: str) -> str:
+        """See `Researcher`."""
+        from conservedb.questions.research_offers import completed
+
+        return self._reading.ask(lambda connection: completed(connection, field, typed))
 
     def ensure_known(self, tree: Tree) -> None:
         """See `Researcher`."""
@@ -143,6 +156,8 @@ class DatabaseResearcher:
             raw.set_progress_handler(lambda: stop.asked, _LOOKS_UP)
             try:
                 return question(connection, day)
+            except AskError as problem:
+                raise Unanswered(str(problem)) from problem
             finally:
                 raw.set_progress_handler(None, 0)
 

@@ -64,6 +64,9 @@ class Researcher(Protocol):
     def bars(self, asked: Asked, by: str, width: int, stop: Stop) -> tuple[str, ...]:
         """The answer counted, as lines of bars of at most so many cells."""
 
+    def survival(self, asked: Asked, width: int, stop: Stop) -> tuple[str, ...]:
+        """How long the layers of the answer last, as lines of at most so many cells."""
+
     def write(self, asked: Asked, file: str, stop: Stop) -> str:
         """Write the answer into a new file; a sentence what was written."""
 
@@ -78,6 +81,9 @@ class Researcher(Protocol):
 
     def offers(self, field: str, typed: str) -> tuple[Completion, ...]:
         """What the letters typed into a condition may mean."""
+
+    def completed(self, field: str, typed: str) -> str:
+        """What the letters typed stand for where they are no name of their own."""
 
     def ensure_known(self, tree: Tree) -> None:
         """Refuse conditions that name what is not on record, with a sentence why."""

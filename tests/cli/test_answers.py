@@ -105,7 +105,8 @@ def test_uses_in_json(ask: Command) -> None:
         "layers_possible": 3,
         "agents_certain": 1,
         "agents_possible": 0,
-        "unidentified": 2,
+        "unidentified": 1,  # L7; of L6 a statement says that it is epoxy, so it is possible
+        "unidentified_agents": 0,
     }
 
 

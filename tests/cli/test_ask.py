@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import csv
 import shlex
 import shutil
 from pathlib import Path
@@ -175,6 +176,8 @@ def test_what_became_surer_is_told_with_both_words(ask: Command) -> None:
         (("date: 30 Feb 1950",), 2, "no such day"),
         (("material: nothing-known",), 1, "on record"),
         (("material: glue",), 1, "can mean"),
+        (("role: adhesiv",), 1, "no role 'adhesiv' on record; did you mean adhesive?"),
+        (("person: Nobody",), 1, "no person 'Nobody' on record"),
         (("layers", "--order", "colour"), 1, "column"),
         (("layers", "--limit", "-1"), 2, "--limit"),
         (("layers", "--compare", "1950", "some day"), 2, "date"),
@@ -190,7 +193,11 @@ def test_what_cannot_be_answered(
     assert "error" in ask("ask", *arguments, "--json").json
 
 
-def test_a_hostile_name_and_question_are_kept_as_data(writing: Command) -> None:
+def test_a_hostile_name_and_question_are_kept_as_data(writing: Command, tmp_path: Path) -> None:
+    (tmp_path / "listed").mkdir()
+    with (tmp_path / "listed" / "terms.csv").open("w", encoding="utf-8", newline="") as file:
+        csv.writer(file).writerows([("list", "term"), *(("technique", text) for text in TEXTS)])
+    assert writing("import", str(tmp_path / "listed")).status == 0
     for number, text in enumerate(TEXTS):
         quoted = '"' + text.replace('"', '""') + '"'
         kept = writing("ask", f"technique: {quoted}", "--save", f"{number} {text}", "--json")

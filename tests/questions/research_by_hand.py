@@ -246,8 +246,10 @@ class ByHand:
                 below = {c for c in tables.parent if row["id"] in tables.path(c)}
                 materials = {m["id"] for m in tables.rows["material"] if m["class_id"] in below}
                 return materials, below, set(tables.path(row["parent_id"]))
-        row = next(m for m in tables.rows["material"] if m["key"] in (word.strip(), fold(word)))
-        return {row["id"]}, set(), set(tables.path(row["class_id"]))
+        for row in tables.rows["material"]:
+            if row["key"] in (word.strip(), fold(word)):
+                return {row["id"]}, set(), set(tables.path(row["class_id"]))
+        return set(), set(), set()  # words as found, at the most
 
     @cache  # noqa: B019 (lives as long as a test)
     def reversible(self, word: str) -> tuple[set[int], set[int], set[int]]:
@@ -284,8 +286,9 @@ class ByHand:
             row["material_id"] in materials
             for row in self.tables.of("statement", layer_id=one.row["id"], field="material")
         )
+        called = not lonely and _was_called(one.row["material_words"] or "", asked.value)
         if matter is not None:
-            return MAYBE if said else matter
+            return MAYBE if said or called else matter
         if one.row["material_id"] in materials or one.row["material_class_id"] in classes:
             unsure = one.what == "layer" and one.row["identified"] in ("inferred", "unknown")
             return MAYBE if unsure else YES
@@ -337,6 +340,7 @@ class ByHand:
             for row in self.tables.rows["person_alias"]
             if fold(row["alias"]) == fold(asked.value)
         }
+        asked_for = asked_for or self.with_the_words(asked.value)
         people = {
             row["person_id"] for row in self.tables.of("intervention_person", intervention_id=deed)
         }
@@ -350,6 +354,12 @@ class ByHand:
         lives = [row for row in self.tables.rows["person"] if row["id"] in asked_for]
         working = any(self.may_have_worked(row, one) for row in lives)
         return MAYBE if said or (not people and working) else NO
+
+    def with_the_words(self, value: str) -> set[int]:
+        """People one of whose names has the words, each as a whole."""
+        names = [(row["id"], row["name"]) for row in self.tables.rows["person"]]
+        names += [(row["person_id"], row["alias"]) for row in self.tables.rows["person_alias"]]
+        return {one for one, name in names if _words(value) <= _words(name)}
 
     def may_have_worked(self, life: Row, one: Occurrence) -> bool:
         """A span without a qualifier says from when to when somebody worked."""
@@ -370,7 +380,7 @@ class ByHand:
     def has_source(self, one: Occurrence, asked: Condition) -> int:
         papers = {one.deed.get("source_id"), one.row.get("source_id")} - {None}
         kinds = [self.tables.get("source", paper)["kind"] for paper in papers]
-        if any(kind is not None and fold(kind) == fold(asked.value) for kind in kinds):
+        if any(kind is not None and _begin_words(kind, asked.value) for kind in kinds):
             return YES
         return MAYBE if not kinds or None in kinds else NO
 
@@ -383,7 +393,7 @@ class ByHand:
 
     def has_object_kind(self, one: Occurrence, asked: Condition) -> int:
         kind = self.tables.get("object", one.row["object_id"])["kind"]
-        return MAYBE if kind is None else YES if fold(kind) == fold(asked.value) else NO
+        return MAYBE if kind is None else YES if _begin_words(kind, asked.value) else NO
 
     # -- state ----------------------------------------------------------------------------
 
@@ -544,6 +554,36 @@ def _states(row: Row, day: int) -> set[int]:
     if row["gone_from"] <= day:
         found.add(8)
     return found
+
+
+def _words(text: str) -> set[str]:
+    """Runs of letters and digits."""
+    return set("".join(c if c.isalnum() or c == "_" else " " for c in fold(text)).split())
+
+
+def _was_called(text: str, value: str) -> bool:
+    """Whether each word of the value, as typed or without accents, stands after a blank."""
+    lowered = " " + _plain_lower(text)
+    return bool(value.split()) and all(
+        any(way and f" {way}" in lowered for way in (_plain_lower(word), word.lower(), fold(word)))
+        for word in value.split()
+    )
+
+
+def _plain_lower(text: str) -> str:
+    return "".join(letter.lower() if letter.isascii() else letter for letter in text)
+
+
+def _begin_words(text: str, value: str) -> bool:
+    """Whether each word of the value stands in the text where no letter goes before it."""
+    folded, words = " " + fold(text), fold(value).split()
+    return bool(words) and all(
+        any(
+            folded.startswith(word, at) and not (folded[at - 1].isalnum() or folded[at - 1] == "_")
+            for at in range(1, len(folded))
+        )
+        for word in words
+    )
 
 
 def _has_words(text: str, words: str) -> bool:

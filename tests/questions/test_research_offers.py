@@ -10,12 +10,14 @@ from sqlalchemy import Connection
 
 from conservedb.demo.build import load
 from conservedb.knowledge.research import FIELDS, Condition, Not
+from conservedb.knowledge.roles import ROLES
 from conservedb.questions.answers import NoSuch
 from conservedb.questions.research_meanings import meaning_of
-from conservedb.questions.research_offers import closed, ensure_known, offers
+from conservedb.questions.research_offers import closed, completed, ensure_known, offers
 from conservedb.store.opening import open_database
+from conservedb.tui import hatching
 
-FREE = ("date", "role", "state")
+FREE = ("date", "state")
 """Fields of which a value is written, not looked up; a state is chosen and then dated."""
 
 
@@ -54,3 +56,16 @@ def test_what_is_not_on_record_is_refused(demo: Connection) -> None:
     ensure_known(demo, Not(Condition("material", "shellac")))
     with pytest.raises(NoSuch, match="no material or class 'shelac' on record"):
         ensure_known(demo, Not(Condition("material", "shelac")))
+
+
+def test_what_was_typed_is_completed_only_where_it_names_nothing(demo: Connection) -> None:
+    assert completed(demo, "material", "cellulose nit") == "cn"
+    assert completed(demo, "material", "celulose") == "celulose"  # a near miss is not taken
+    assert completed(demo, "role", "adh") == "adhesive"
+    assert completed(demo, "person", "Orde") == "Orde"  # one person's alone
+    assert completed(demo, "person", "Miss") == "Miss"  # two have it: a person chooses
+    assert completed(demo, "aim", "prev") == "preventive"
+
+
+def test_roles_of_the_trade_are_offered_and_drawn() -> None:
+    assert {*ROLES, ""} == set(hatching.ROLES)

@@ -123,6 +123,9 @@ class Million:
     def offers(self, field: str, typed: str) -> tuple[Completion, ...]:
         return ()
 
+    def completed(self, field: str, typed: str) -> str:
+        return typed
+
     def ensure_known(self, tree: Tree) -> None:
         """Everything is on record."""
 
@@ -130,6 +133,9 @@ class Million:
         raise Unanswered("nothing is compared here")
 
     def bars(self, asked: Asked, by: str, width: int, stop: Stop) -> tuple[str, ...]:
+        raise Unanswered("nothing is counted here")
+
+    def survival(self, asked: Asked, width: int, stop: Stop) -> tuple[str, ...]:
         raise Unanswered("nothing is counted here")
 
     def write(self, asked: Asked, file: str, stop: Stop) -> str:

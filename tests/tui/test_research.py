@@ -92,6 +92,62 @@ async def test_what_is_on_record_is_offered(demo: Path) -> None:
 
 
 @pytest.mark.parametrize(
+    ("keys", "question"),
+    [
+        (("m", "cellulose nit"), "material: cn"),
+        (("r", "adh"), "role: adhesive"),
+        (("p", "Orde"), "person: Orde"),  # his alone: it needs no mending
+        (("l", "iron-in"), "rule: iron-in-stone"),
+        (("m", "cement"), "material: cement"),  # called so on record, and nothing's name
+    ],
+)
+async def test_enter_takes_the_first_that_fits(
+    demo: Path, keys: tuple[str, ...], question: str
+) -> None:
+    for waited in (False, True):
+        async with at_research(demo) as pilot:
+            await typed(pilot, "a", *keys)
+            if waited:
+                await pilot.pause(0.3)  # the list is in view
+                await calm(pilot)
+            await typed(pilot, "<enter>", "<enter>")
+            assert asked(pilot) == f"layers where {question}"
+
+
+async def test_enter_chooses_none_of_several_people(demo: Path) -> None:
+    async with at_research(demo) as pilot:
+        await typed(pilot, "a", "p", "Miss", "<enter>", "<enter>")
+        assert "'Miss' can mean" in screen_text(pilot.app)
+        assert isinstance(pilot.app.screen, ConditionSheet)
+
+
+async def test_a_form_shows_its_own_keys_and_all_it_can_be_given(demo: Path) -> None:
+    async with at_research(demo) as pilot:
+        assert "a add" in screen_text(pilot.app).splitlines()[-1]
+        await typed(pilot, "a", "s")
+        text = screen_text(pilot.app)
+        assert "F2 list" in text.splitlines()[-1] and "a add" not in text.splitlines()[-1]
+        words = " ".join(text.replace("│", " ").split())
+        assert "there, in place, partly removed, gone, not yet, perhaps" in words
+        assert "blank is today" in words  # beside the day, before anybody goes there
+        await typed(pilot, "t", "<tab>", "1950")
+        assert "blank is today" not in screen_text(pilot.app).split("holds")[0].split("1950")[0]
+        await pilot.click("KeyLine", offset=(12, 0))
+        await calm(pilot)
+        sheet = pilot.app.screen
+        assert isinstance(sheet, ConditionSheet) and sheet.current is sheet.rows[2]
+        await typed(pilot, "<escape>")
+        assert "a add" in screen_text(pilot.app).splitlines()[-1]
+
+
+async def test_the_help_begins_with_what_only_research_has(demo: Path) -> None:
+    async with at_research(demo) as pilot:
+        await press(pilot, "f1")
+        text = screen_text(pilot.app)
+        assert "Add a condition" in text and "Every key of this screen" not in text
+
+
+@pytest.mark.parametrize(
     ("keys", "sentence"),
     [
         (("m", "shelac"), "no material or class 'shelac' on record"),

@@ -8,11 +8,14 @@ from pathlib import Path
 import pytest
 from textual.pilot import Pilot
 
+from conservedb.exchange.importing import import_folder
 from conservedb.knowledge.research import And, Condition, Not, Or, Research
 from conservedb.knowledge.research_words import read, say
 from conservedb.questions.asof import as_of
 from conservedb.questions.display import show
+from conservedb.questions.research import rows
 from conservedb.questions.research_compared import Compared, compare
+from conservedb.questions.survival import survival
 from conservedb.store.opening import open_database
 from conservedb.tui.screens.compared import ComparedSheet
 from conservedb.tui.screens.entry_sheet import EntrySheet
@@ -125,6 +128,37 @@ async def test_the_answer_is_counted_as_bars(demo: Path) -> None:
         assert "places cannot be counted by class" in screen_text(pilot.app)
 
 
+@pytest.mark.parametrize("size", [NARROW, WIDE])
+async def test_how_long_layers_last_is_told(demo: Path, size: tuple[int, int]) -> None:
+    engine, _ = open_database(demo)
+    with engine.connect() as connection:
+        answer = rows(connection, SHELLAC, TODAY)
+        found = survival(connection, SHELLAC, answer, TODAY)
+    engine.dispose()
+    async with at_research(demo, SHELLAC, size) as pilot:
+        await typed(pilot, "y")
+        text = flat(pilot)
+        assert "Layers still there, by age" in text
+        there, ended, unknown = found.ages[0].standing
+        assert f"after {found.ages[0].years} years: " in text
+        assert f"{there:,} there for certain, {ended:,} ended for certain, {unknown:,}" in text
+        await press(pilot, "end")
+        assert "conservedb look --survival --picture" in flat(pilot)
+        assert "'layers where material: shellac'" in flat(pilot)
+        await press(pilot, "escape")
+        assert isinstance(pilot.app.screen, ResearchScreen)
+        await typed(pilot, "w", "y")
+        assert "it is layers that last, not places" in screen_text(pilot.app)
+
+
+async def test_the_picture_is_written_by_a_command_which_is_told(demo: Path) -> None:
+    async with at_research(demo, SHELLAC) as pilot:
+        await typed(pilot, "d", "1950", "<enter>", "g", "d")
+        await press(pilot, "end")
+        assert "As a picture in a file, as of today: conservedb look --by decade" in flat(pilot)
+        assert "'layers where material: shellac'" in flat(pilot)
+
+
 async def test_the_answer_is_written_to_a_new_file_only(demo: Path, tmp_path: Path) -> None:
     path = tmp_path / "shellac.csv"
     async with at_research(demo, SHELLAC) as pilot:
@@ -159,8 +193,9 @@ _TEXTS = (" ¦ ".join(ALL[::2]), " ¦ ".join(ALL[1::2]))
 
 
 @pytest.mark.parametrize("text", _TEXTS, ids=range(2))
-async def test_nasty_text_is_data(demo: Path, text: str) -> None:
+async def test_nasty_text_is_data(demo: Path, tmp_path: Path, text: str) -> None:
     asked = Research("layers", Or((Condition("technique", text), Not(Condition("role", text)))))
+    list_words(demo, tmp_path / "tables", text)
     async with at_research(demo, asked, WIDE) as pilot:
         assert shown_in(pilot, text)
         assert "certainly" in above(pilot)
@@ -180,6 +215,16 @@ async def test_nasty_text_is_data(demo: Path, text: str) -> None:
         assert UNPRINTABLE.search(screen_text(pilot.app)) is None
         await typed(pilot, "<enter>")
         assert screen(pilot).research == asked
+
+
+def list_words(path: Path, folder: Path, text: str) -> None:
+    """Make words of the department of a text, so that they can be asked for."""
+    folder.mkdir()
+    with (folder / "terms.csv").open("w", encoding="utf-8", newline="") as file:
+        csv.writer(file).writerows((("list", "term"), ("technique", text), ("role", text)))
+    engine, _ = open_database(path)
+    assert import_folder(engine, folder, today=TODAY, who="A. Tester").written
+    engine.dispose()
 
 
 def shown_in(pilot: Pilot[None], text: str) -> bool:

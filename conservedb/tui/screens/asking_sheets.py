@@ -10,16 +10,18 @@ from textual.timer import Timer
 from conservedb.knowledge.research import FIELDS, Condition, Research, Tree
 from conservedb.knowledge.research_words import AskError, read
 from conservedb.tui.completing import date_words
-from conservedb.tui.condition_fields import asked_for, condition_from
+from conservedb.tui.condition_fields import TODAY, asked_for, condition_from, said
 from conservedb.tui.recording import Completion, Field
 from conservedb.tui.researching import Researcher
 from conservedb.tui.screens.entry_sheet import EntrySheet
 from conservedb.tui.text import QUIET, plain
 from conservedb.tui.widgets.form_found import Found
 from conservedb.tui.widgets.form_row import FieldRow
+from conservedb.tui.widgets.key_line import Shown
 
 LETTERS = 2
 PAUSE = 0.1  # seconds of quiet before anything is looked up
+PATIENCE = 3.0  # seconds for which keys wait for what was looked up
 FOOT = "Enter asks, Esc goes back"
 HOW_TO_WRITE = (
     'layers where material: shellac and not (role: coating or date: "before 1872")',
@@ -97,6 +99,7 @@ class ConditionSheet(AskingSheet):
     """One condition; what is on record is offered while its value is typed."""
 
     KEYS = {**EntrySheet.KEYS, "f2": "look_up"}  # noqa: RUF012
+    SHOWN = (*EntrySheet.SHOWN[:-1], Shown("F2", "list", "look_up"), EntrySheet.SHOWN[-1])
 
     def __init__(
         self, researcher: Researcher, condition: Condition, closed: tuple[str, ...]
@@ -104,8 +107,14 @@ class ConditionSheet(AskingSheet):
         fields = asked_for(condition, closed)
         self._field = condition.field
         self._pause: Timer | None = None
-        words = (FIELDS[condition.field],)
+        words = (said(condition.field),)
         super().__init__(researcher, f"Condition: {condition.field}", words, fields)
+
+    def on_mount(self) -> None:
+        """Say how dates read, from the beginning."""
+        super().on_mount()
+        for row in self.rows:
+            self._show_date(row)
 
     def read(self) -> Tree:
         """See `AskingSheet`."""
@@ -120,8 +129,8 @@ class ConditionSheet(AskingSheet):
             self._mark_next(row)
         elif event.key == "up" and found.at >= 0:
             found.move(-1)
-        elif event.key in ("enter", "tab") and found.marked is not None:
-            self._take(row)
+        elif event.key in ("enter", "tab"):
+            self._complete(row)
             return False  # and on to the next field
         else:
             return False
@@ -131,13 +140,21 @@ class ConditionSheet(AskingSheet):
         """Look up after a moment of quiet."""
         super().changed(row)
         row.found.hide()
+        self._look_no_further()
+        if row.field.completes and len(row.value.strip()) >= LETTERS:
+            self._pause = self.set_timer(PAUSE, lambda: self._look_up(row))
+        self._show_date(row)
+
+    def _look_no_further(self) -> None:
+        """What was to be looked up, or is, is wanted no longer."""
         self.forget("find")
         if self._pause is not None:
             self._pause.stop()
-        if row.field.completes and len(row.value.strip()) >= LETTERS:
-            self._pause = self.set_timer(PAUSE, lambda: self._look_up(row))
-        elif row.field.kind == "date":
-            row.show_beside(date_words(row.value) if row.value.strip() else "")
+
+    def _show_date(self, row: FieldRow) -> None:
+        if row.field.kind == "date":
+            blank = TODAY if row.field.name == "on" else ""
+            row.show_beside(date_words(row.value) if row.value.strip() else blank)
 
     def action_look_up(self) -> None:
         """F2: the list, for however few letters."""
@@ -148,6 +165,29 @@ class ConditionSheet(AskingSheet):
     @on(Found.Clicked)
     def _clicked(self) -> None:
         self._take(self.rows[0])
+
+    def _complete(self, row: FieldRow) -> None:
+        """Take what is marked; else what the letters stand for, and keys wait for it."""
+        self._look_no_further()
+        typed = row.value.strip()
+        if row.found.marked is not None or not typed:
+            self._take(row)
+            return
+        researcher = self._researcher
+        self.hold("completed")
+        self.set_timer(PATIENCE, lambda: self.release("completed"))
+
+        def completed(text: str) -> None:
+            if row.value.strip() == typed and text != typed:
+                row.value = text
+            self.release("completed")
+
+        self.ask(
+            "completed",
+            lambda: researcher.completed(self._field, typed),
+            completed,
+            lambda _: self.release("completed"),
+        )
 
     def _take(self, row: FieldRow) -> None:
         if row.found.marked is not None:
@@ -165,13 +205,18 @@ class ConditionSheet(AskingSheet):
     def _look_up(self, row: FieldRow, *, mark: bool = False) -> None:
         if self._pause is not None:
             self._pause.stop()
-        researcher, typed = self._researcher, row.value.strip()
+        researcher, field, typed = self._researcher, self._field, row.value.strip()
 
-        def show(found: tuple[Completion, ...]) -> None:
+        def question() -> tuple[tuple[Completion, ...], str]:
+            taken = researcher.completed(field, typed) if typed else ""
+            return researcher.offers(field, typed), taken if taken != typed else ""
+
+        def show(answer: tuple[tuple[Completion, ...], str]) -> None:
+            found, taken = answer
             if row.value.strip() == typed:
-                row.found.show_found(found, typed)
+                row.found.show_found(found, typed, taken)
                 row.show_remark("" if found else "nothing on record begins so")
-            if mark:
+            if mark and row.found.at < 0:
                 row.found.move(1)
             self.release("list")
 
@@ -179,4 +224,4 @@ class ConditionSheet(AskingSheet):
             self.refuse(sentence)
             self.release("list")
 
-        self.ask("find", lambda: researcher.offers(self._field, typed), show, refused)
+        self.ask("find", question, show, refused)

@@ -14,6 +14,7 @@ from conservedb.tui.recording import Field
 from conservedb.tui.screens.rows import Rows
 from conservedb.tui.text import WARNING, joined, plain, prose
 from conservedb.tui.widgets.form_row import label_width
+from conservedb.tui.widgets.key_line import KeyLine, Shown
 
 Block = tuple[Sequence[Content], tuple[Field, ...]]
 Answers = dict[str, str]
@@ -31,6 +32,13 @@ class EntrySheet(Rows[Answers | None], ModalScreen[Answers | None]):
         "ctrl+q": "app.quit",
         "f1": "app.help",
     }
+    SHOWN: tuple[Shown, ...] = (
+        Shown("F1", "help", "app.help"),
+        Shown("Tab", "next field", "next_field"),
+        Shown("Ctrl+S", "done", "accept"),
+        Shown("Esc", "back", "leave"),
+    )
+    """Keys that are shown at the foot of the screen while the sheet is open."""
     NEEDED = "a few words are needed here; Esc goes back without saving"
 
     def __init__(self, title: str, blocks: Sequence[Block], foot: str) -> None:
@@ -48,6 +56,13 @@ class EntrySheet(Rows[Answers | None], ModalScreen[Answers | None]):
                 for words, fields in self._blocks:
                     yield Static(joined(words, "\n"), classes="words")
                     yield from self.rows_of(fields, width)
+        yield KeyLine(keys=self.SHOWN)
+
+    async def action_next_field(self) -> None:
+        """What Tab does, for a click on it."""
+        row = self.current
+        if row is not None:
+            await self.move(row, "tab")
 
     def action_leave(self) -> None:
         """Back, with nothing done."""

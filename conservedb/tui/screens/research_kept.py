@@ -225,13 +225,32 @@ class Kept(Answered):
         researcher, asked = self.researcher, self.asked
         if by is None or researcher is None:
             return
-        width = min(_BAR_WIDTH, max(self.size.width - 10, 20))
+        width, title = self._text_width, f"{self.rows} by {by.replace('-', ' ')}"
+        self.stoppable(
+            "bars",
+            lambda stop: researcher.bars(asked, by, width, stop),
+            lambda lines: self._show_lines(title, lines),
+            self.say,
+        )
 
-        def show(lines: tuple[str, ...]) -> None:
-            title = f"{self.rows} by {by.replace('-', ' ')}"
-            self.app.push_screen(Sheet(title, [plain(line) for line in lines]))
+    def action_survival(self) -> None:
+        """How many of the layers are still there, by age."""
+        researcher, asked, width = self.researcher, self.asked, self._text_width
+        if researcher is not None:
+            self.stoppable(
+                "survival",
+                lambda stop: researcher.survival(asked, width, stop),
+                lambda lines: self._show_lines("Layers still there, by age", lines),
+                self.say,
+            )
 
-        self.stoppable("bars", lambda stop: researcher.bars(asked, by, width, stop), show, self.say)
+    @property
+    def _text_width(self) -> int:
+        """Cells of a line of text in a sheet, beside its frame and the bar that scrolls it."""
+        return min(_BAR_WIDTH, max(self.size.width * 94 // 100 - 7, 20))
+
+    def _show_lines(self, title: str, lines: tuple[str, ...]) -> None:
+        self.app.push_screen(Sheet(title, [plain(line) for line in lines]))
 
     def action_write_answer(self) -> None:
         """Ask for the name of a new file."""

@@ -77,7 +77,7 @@ class Rows(Typed[ScreenResultType]):
         elif await self._entry_took(row, event):
             return
         elif event.key in NEXT or event.key in BEFORE:
-            await self._move(row, event.key)
+            await self.move(row, event.key)
 
     def list_took(self, row: FieldRow, event: events.Key) -> bool:
         """Whether the key was meant for a list under the field."""
@@ -125,7 +125,8 @@ class Rows(Typed[ScreenResultType]):
             self.changed(row)
         return took
 
-    async def _move(self, row: FieldRow, key: str) -> None:
+    async def move(self, row: FieldRow, key: str) -> None:
+        """Go from a field to the next or the one before; Enter in the last one ends."""
         shown = [one for one in self.rows if one.display]
         index = shown.index(row) + (1 if key in NEXT else -1)
         if 0 <= index < len(shown):

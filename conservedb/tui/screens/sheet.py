@@ -70,10 +70,10 @@ class FactSheet(Sheet):
 
 
 def help_sheet(where: str) -> Sheet:
-    """Every key of a screen, such as "start" or "form"."""
+    """Every key of a screen, such as "start" or "form": first those that only it has."""
     actions = [
         (", ".join((one.shown, *one.others)), f"{one.title}. {one.help}")
-        for one in actions_of(where)
+        for one in sorted(actions_of(where), key=lambda one: one.where != (where,))
     ]
     motions = [(one.shown, one.help) for one in motions_of(where)]
     return FactSheet("Keys", [actions, motions])

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import chain
 
 from textual.content import Content
 from textual.events import Click
@@ -41,10 +42,12 @@ class Found(Static):
         """The one that is marked."""
         return self.found[self.at] if 0 <= self.at < len(self.found) else None
 
-    def show_found(self, found: Sequence[Completion], typed: str) -> None:
-        """Show these; what is exactly what was typed is marked."""
+    def show_found(self, found: Sequence[Completion], typed: str, taken: str = "") -> None:
+        """Show these; what is exactly what was typed is marked, else what Enter would take."""
         self.found = tuple(sorted(found, key=lambda one: one.near))
-        self.at = next((i for i, one in enumerate(self.found) if is_exact(one, typed)), -1)
+        exact = (at for at, one in enumerate(self.found) if is_exact(one, typed))
+        fitting = (at for at, one in enumerate(self.found) if taken and one.text == taken)
+        self.at = next(chain(exact, fitting), -1)
         self._draw()
 
     def hide(self) -> None:

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from typing import NamedTuple
+
 from textual.app import RenderResult
 from textual.content import Content
 from textual.events import Click
@@ -13,14 +16,27 @@ from conservedb.tui.text import QUIET, WARNING, joined, plain
 SECONDS = 6.0
 
 
+class Shown(NamedTuple):
+    """A key as it is written on the screen, what it does in a word, and the action that is."""
+
+    shown: str
+    label: str
+    target: str
+
+
 class KeyLine(Widget):
-    """At most seven keys; each can be clicked. A message is shown in their stead."""
+    """At most seven keys; each can be clicked. A message is shown in their stead.
 
-    DEFAULT_CSS = "KeyLine { height: 1; dock: bottom; }"
+    Args:
+        where: the screen; its actions are shown.
+        keys: what is shown for a sheet, which is laid over a screen and has keys of its own.
+    """
 
-    def __init__(self, where: str) -> None:
+    DEFAULT_CSS = "KeyLine { height: 1; dock: bottom; background: $background; }"
+
+    def __init__(self, where: str = "", keys: Sequence[Shown] = ()) -> None:
         super().__init__(id="key-line")
-        self._actions = key_line(where)
+        self._actions = keys or [Shown(one.shown, one.label, one.target) for one in key_line(where)]
         self._message, self._ink = "", WARNING
         self._hides = 0
 
