@@ -109,7 +109,9 @@ class Tables:
         self._named = self._names()
         for table in OF_MATTER:
             for row in self.rows[table]:
-                row["material_id"], row["material_class_id"] = self._matter(row["material"] or "")
+                matter = self._matter(row["material"] or "")
+                row["material_id"], row["material_class_id"] = matter
+                row["called"] = row["material"] if matter == (None, None) else None
         for row in self.rows["statement"]:
             stated = row["value"] if row["field"] == "material" else ""
             row["material_id"] = self._material((stated or "").strip())

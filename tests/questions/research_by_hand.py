@@ -286,7 +286,7 @@ class ByHand:
             row["material_id"] in materials
             for row in self.tables.of("statement", layer_id=one.row["id"], field="material")
         )
-        called = not lonely and _was_called(one.row["material_words"] or "", asked.value)
+        called = not lonely and _was_called(one.row["called"] or "", asked.value)
         if matter is not None:
             return MAYBE if said or called else matter
         if one.row["material_id"] in materials or one.row["material_class_id"] in classes:

@@ -145,12 +145,12 @@ class Asking:
         self._fields = fields or FIELDS
         self._tables = tables
         self._called = sorted(
-            row["material_words"]
+            row["called"]
             for table in ("layer", "agent")
             for row in tables.rows[table]
             if row["material_id"] is row["material_class_id"] is None
-            and (row["material_words"] or "").strip()
-            and not _bears(tables, row["material_words"])
+            and (row["called"] or "").strip()
+            and not _bears(tables, row["called"])
         )
 
     def condition(self, field: str) -> Condition:
