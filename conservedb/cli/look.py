@@ -39,7 +39,6 @@ if TYPE_CHECKING:
 
     from conservedb.exchange.pictures import Drawing
     from conservedb.knowledge.research import Research
-    from conservedb.knowledge.survival import Between
     from conservedb.questions.survival import AtAge
 
 WAYS = ("decade", "class", "person", "object-kind")
@@ -190,29 +189,15 @@ def _lines(described: str, today: date, looked: Looked, picture: Path | None) ->
 
 def _age_lines(one: AtAge) -> Iterator[str]:
     from conservedb.cli.printing import Lines
+    from conservedb.exchange.looking import said_of_age
 
-    lines = Lines()
-    there, ended, unknown = one.standing
-    lines.add(
-        f"still there after {one.years} years",
-        f"{_share(one.standing.share)} of the layers",
-        *(f"{there:,} there for certain", f"{ended:,} ended for certain", f"{unknown:,} not known"),
-    )
-    said = [f"{_share(one.recorded)} as recorded"]
-    if one.band is not None:
-        said.append(f"95 % band {_share(one.band)}")
-    said.append(f"{_share(one.seen)} as last seen" if one.seen else "not known as last seen")
-    said.append(f"{one.followed:,} layer{'' if one.followed == 1 else 's'} still followed")
-    lines.add("estimated, if what is not known went as the rest", *said, depth=1)
-    if one.with_possible is not None:
-        lines.add("with the possible answers too", _share(one.with_possible), depth=1)
+    lines, said = Lines(), said_of_age(one)
+    share = f"{said.share} of the layers"
+    lines.add(f"still there after {one.years} years", share, *said.standing)
+    lines.add("estimated, if what is not known went as the rest", *said.estimate, depth=1)
+    if said.with_possible:
+        lines.add("with the possible answers too", said.with_possible, depth=1)
     yield from lines
-
-
-def _share(between: Between) -> str:
-    """ "82 %", or "79 to 85 %" where the dates leave it open."""
-    low, high = f"{between.low * 100:.0f}", f"{between.high * 100:.0f}"
-    return f"{high} %" if low == high else f"{low} to {high} %"
 
 
 def _width() -> int:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import date
+from typing import NamedTuple
 
 from conservedb.dates import read as read_date
 from conservedb.dates import say as say_date
@@ -14,8 +15,8 @@ from conservedb.knowledge.decades import Count, Decades, Tally
 from conservedb.knowledge.research import Research
 from conservedb.knowledge.research_told import describe
 from conservedb.knowledge.research_words import say
-from conservedb.knowledge.survival import FEW, YEAR
-from conservedb.questions.survival import LeftOut, Survival
+from conservedb.knowledge.survival import FEW, YEAR, Between
+from conservedb.questions.survival import AtAge, LeftOut, Survival
 from conservedb.questions.wording import listed
 
 _LIMITS = (
@@ -115,6 +116,37 @@ def remarks_of_survival(found: Survival) -> tuple[str, ...]:
         "Partly removed counts as there. What went before anybody recorded it is in no record."
     )
     return tuple(said)
+
+
+class AgeSaid(NamedTuple):
+    """What is known of layers at one age, in words."""
+
+    share: str
+    standing: tuple[str, ...]
+    estimate: tuple[str, ...]
+    with_possible: str
+
+
+def said_of_age(one: AtAge) -> AgeSaid:
+    """The certain share first, then what that rests on, then the estimates."""
+    there, ended, unknown = one.standing
+    standing = (
+        *(f"{there:,} there for certain", f"{ended:,} ended for certain"),
+        f"{unknown:,} not known",
+    )
+    estimate = [f"{_share(one.recorded)} as recorded"]
+    if one.band is not None:
+        estimate.append(f"95 % band {_share(one.band)}")
+    estimate.append(f"{_share(one.seen)} as last seen" if one.seen else "not known as last seen")
+    estimate.append(f"{_many(one.followed, 'layer')} still followed")
+    possible = "" if one.with_possible is None else _share(one.with_possible)
+    return AgeSaid(_share(one.standing.share), standing, tuple(estimate), possible)
+
+
+def _share(between: Between) -> str:
+    """ "82 %", or "79 to 85 %" where the dates leave it open."""
+    low, high = f"{between.low * 100:.0f}", f"{between.high * 100:.0f}"
+    return f"{high} %" if low == high else f"{low} to {high} %"
 
 
 def _few(from_day: int) -> str:

@@ -32,7 +32,8 @@ FIELDS = {
     "object kind": "what the object is",
     "part material": "the material of the part that bears it, or its class",
     "environment": "where the object was kept when it was done: outdoors, display, storage ...",
-    "state": "how a layer stands on a day: in place, partly removed, gone, not yet, there",
+    "state": "how a layer stands on a day; there: in place or partly removed; perhaps: more than"
+    " one state is possible",
     "observed": "a condition observed at the place afterwards",
     "source": "the kind of paper that it is known from",
     "identified": "how well the material is known: analysed, inferred ...",

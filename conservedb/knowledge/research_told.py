@@ -21,7 +21,7 @@ _ROWS_SAID = {
     "objects": "Objects",
 }
 _SAID = {
-    "material": "it is, or belongs to, {}",
+    "material": "it is, belongs to, or was called, {}",
     "role": "its role is {}",
     "kind": "the intervention is of the kind {}",
     "aim": "an aim of the intervention is {}",

@@ -9,10 +9,11 @@ from typing import NamedTuple
 from textual.content import Content
 
 from conservedb.questions.research_answers import CERTAIN, ResearchRow
+from conservedb.questions.wording import asked_state
 from conservedb.tui.details import Fact
 from conservedb.tui.text import QUIET, STRONG, joined, plain
 from conservedb.tui.text import UNSURE as DOUBT
-from conservedb.tui.wording import IN_PLACE, UNSURE, bounds_words
+from conservedb.tui.wording import bounds_words
 
 GAP = 2
 UP, DOWN = "▲", "▼"
@@ -64,7 +65,6 @@ _OF_ROWS = {
 """The columns in which rows of a kind hold anything."""
 _NUMBER = Column("layers", "layers", 6, 6, 8, 6)
 """How many layers and uses answer at a row of several; nothing is sorted by it."""
-_STATES = {"present": IN_PLACE, "reduced": "partly removed", "uncertain": UNSURE}
 
 
 def columns_of(rows: str) -> tuple[Column, ...]:
@@ -139,7 +139,7 @@ def cell(row: ResearchRow, name: str) -> str:
     if name == _NUMBER.name and not row.layers:
         return ""
     if name == "state" and row.state:
-        return _STATES.get(row.state, row.state)
+        return asked_state(row.state)
     return str(getattr(row, name))
 
 

@@ -31,11 +31,6 @@ _MENU_OF_OBJECT = (
 )
 HEADING = "The object, and how it is known"
 TODAY = "blank is today"
-_SAID = {
-    **FIELDS,
-    "state": "how a layer stands on a day; there: in place or partly removed; perhaps: more than"
-    " one state is possible",
-}
 LISTED = "Down or F2 lists what is on record"
 POSSIBLY, CERTAINLY = "certainly or possibly", "certainly"
 
@@ -56,7 +51,7 @@ def _kind(name: str, letter: str, label: str) -> Kind:
 
 def said(field: str) -> str:
     """What a condition on a field asks."""
-    return _SAID[field]
+    return FIELDS[field]
 
 
 def asked_for(condition: Condition, closed: tuple[str, ...]) -> tuple[Field, ...]:

@@ -10,13 +10,12 @@ from collections.abc import Iterable, Iterator
 from typing import TYPE_CHECKING
 
 from conservedb.exchange.bars import bar_lines, bars_of
-from conservedb.exchange.looking import remarks, remarks_of_survival
+from conservedb.exchange.looking import remarks, remarks_of_survival, said_of_age
 from conservedb.exchange.widths import wrapped
 from conservedb.knowledge.research_words import say
 
 if TYPE_CHECKING:
     from conservedb.knowledge.decades import Decades, Tally
-    from conservedb.knowledge.survival import Between
     from conservedb.questions.survival import AtAge, Survival
     from conservedb.tui.researching import Asked
 
@@ -50,21 +49,10 @@ def _paragraphs(said: Iterable[str], width: int) -> Iterator[str]:
 
 
 def _age(one: AtAge, width: int) -> Iterator[str]:
-    there, ended, unknown = one.standing
-    standing = f"{there:,} there for certain, {ended:,} ended for certain, {unknown:,} not known"
-    estimate = [f"{_share(one.recorded)} as recorded"]
-    if one.band is not None:
-        estimate.append(f"95 % band {_share(one.band)}")
-    estimate.append(f"{_share(one.seen)} as last seen" if one.seen else "not known as last seen")
-    told = [standing, f"estimated: {', '.join(estimate)}"]
-    if one.with_possible is not None:
-        told.append(f"with the possible answers too: {_share(one.with_possible)}")
-    yield f"after {one.years} years: {_share(one.standing.share)} still there"
+    said = said_of_age(one)
+    told = [", ".join(said.standing), f"estimated: {', '.join(said.estimate)}"]
+    if said.with_possible:
+        told.append(f"with the possible answers too: {said.with_possible}")
+    yield f"after {one.years} years: {said.share} still there"
     for sentence in told:
         yield from (f"{_MARGIN}{line}" for line in wrapped(sentence, width - len(_MARGIN)))
-
-
-def _share(between: Between) -> str:
-    """ "82 %", or "79 to 85 %" where the dates leave it open."""
-    low, high = f"{between.low * 100:.0f}", f"{between.high * 100:.0f}"
-    return f"{high} %" if low == high else f"{low} to {high} %"

@@ -105,6 +105,7 @@ def test_a_question_is_kept_asked_again_withdrawn_and_brought_back(writing: Comm
 def test_a_name_that_is_taken_can_be_given_to_another_question(writing: Command) -> None:
     """The commands that the message names do what it says, as a shell reads them."""
     name, asked = "It's mine", 'places where technique: "a ""b"""'
+    assert writing("record", "term", "list=technique", 'term=a "b"').status == 0
     assert writing("ask", "layers", "--save", name).status == 0
     taken = writing("ask", asked, "--save", name.upper())
     assert taken.status == 1 and "is kept already" in taken.err

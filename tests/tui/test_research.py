@@ -61,7 +61,7 @@ async def test_a_question_is_put_together_by_keys(demo: Path) -> None:
         assert found.certain and found.possible and found.unidentified
         assert above(pilot) == found.sentence
         text = screen_text(pilot.app)
-        assert "it is, or belongs to, “shellac”" in text
+        assert "it is, belongs to, or was called, “shellac”" in text
         assert "and at the close of “1950” it is there, wholly or in part" in text
         assert "and not that “W. Orde” took part in the intervention" in text
 
