@@ -17,6 +17,7 @@ QUESTIONS = (
     "material: material7 and state: there on 1950 and not kind: join",
     "date: 1930s and role: adhesive",
     "places where material: class5 and part material: material1",
+    "objects where has (material: class3) and has none (material: material7)",
 )
 BUDGET = 1.5
 BY_HAND_BUDGET = 2

@@ -16,7 +16,8 @@ def test_bars_by_decade(ask: Command) -> None:
     ended = ask("look", "material: epoxy")
     assert ended.status == 0
     assert ended.lines == [
-        "question: Layers and uses of agents of which this holds: it is, belongs to, or was called, “epoxy”.",
+        "question: Layers and uses of agents of which this holds: it is, belongs to, or was called,"
+        " “epoxy”.",
         "as on record: 2 November 2026",
         "",
         "1950s               0 + 1  ▒",

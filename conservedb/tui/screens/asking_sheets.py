@@ -26,7 +26,7 @@ FOOT = "Enter asks, Esc goes back"
 HOW_TO_WRITE = (
     'layers where material: shellac and not (role: coating or date: "before 1872")',
     "rows: layers, places, interventions, objects; and, or, not, brackets",
-    "objects where has (material: shellac) and has none (material: epoxy resin)",
+    "objects where has (role: fill) and has none (role: coating)",
     f"fields: {', '.join(FIELDS)}",
 )
 
