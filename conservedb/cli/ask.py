@@ -43,7 +43,7 @@ if TYPE_CHECKING:
     from conservedb.knowledge.research import Research
     from conservedb.questions.research_answers import Counts, ResearchRow
 
-_USES = ("layer, use or work", "layers, uses and works")
+_USES = ("layer, use or step", "layers, uses or steps")
 _ROWS = ("layers", "places", "interventions", "objects")
 
 

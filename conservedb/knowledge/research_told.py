@@ -62,7 +62,7 @@ def describe(research: Research) -> str:
     return f"{rows} of which this holds: {_tell(asked)}."
 
 
-_OF_ONE = """All of this is asked of one and the same layer, use or work: {rows} answer that have \
+_OF_ONE = """All of this is asked of one and the same layer, use or step: {rows} answer that have \
 such a one, whatever else they have."""
 
 

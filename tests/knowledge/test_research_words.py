@@ -173,7 +173,7 @@ def test_a_question_is_told_as_a_sentence() -> None:
         "Objects with something laid, used or done of which this holds: it is, belongs to, or was"
         " called, “cellulose nitrate”, and at the close of “1950” it is there, wholly or in part,"
         " and not that (“W. Orde” took part in the intervention, or the intervention is of the"
-        " kind “join”). All of this is asked of one and the same layer, use or work: objects"
+        " kind “join”). All of this is asked of one and the same layer, use or step: objects"
         " answer that have such a one, whatever else they have."
     )
     assert describe(
