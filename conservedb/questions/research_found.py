@@ -43,21 +43,27 @@ class _Judged:
     def __init__(self, occurrence: Occurrence, meanings: Known) -> None:
         self._occurrence, self._meanings = occurrence, meanings
 
-    def holds(self, tree: Tree, matter: Holds | None = None) -> Holds:
-        """Whether conditions hold; those on matter as given where it is not identified."""
+    def holds(self, tree: Tree, most: bool | None = None) -> Holds:
+        """Whether conditions hold.
+
+        Args:
+            most: of matter that nobody identified: whether each condition on it is taken for
+                what lets the whole hold most, or least; each may be so apart from the others.
+        """
         if isinstance(tree, Condition):
-            return self._condition(tree, matter)
+            return self._condition(tree, most)
         if isinstance(tree, Not):
-            return none_of(self.holds(tree.part, matter))
-        parts = [self.holds(part, matter) for part in tree.parts]
+            return none_of(self.holds(tree.part, None if most is None else not most))
+        parts = [self.holds(part, most) for part in tree.parts]
         return any_of(parts) if isinstance(tree, Or) else all_of(parts)
 
-    def _condition(self, condition: Condition, matter: Holds | None) -> Holds:
+    def _condition(self, condition: Condition, most: bool | None) -> Holds:
         meant = self._meanings[condition]
         if condition.field in ON_MATTER:
             found = ON_MATTER[condition.field](self._occurrence, condition, meant)
-            if matter is not None and found is not NEVER_HOLDS:
+            if most is not None and found is not NEVER_HOLDS:
                 unknown = (condition.field, condition.value) == ("reversibility", "unknown")
+                matter = ALWAYS_HOLDS if most else NEVER_HOLDS
                 found = ALWAYS_HOLDS if unknown else _unless_stated(found, matter)
         else:
             found = (JUDGES | ON_PLACES)[condition.field](self._occurrence, condition, meant)
@@ -75,11 +81,11 @@ def _score(occurrence: Occurrence, tree: Tree, meanings: Known) -> tuple[Value, 
     known = judged.holds(tree)
     may, score = known.may, how_far(known)
     if any(one.field in ON_MATTER for one in conditions(tree)):
-        high, low = judged.holds(tree, ALWAYS_HOLDS), judged.holds(tree, NEVER_HOLDS)
+        high, low = judged.holds(tree, most=True), judged.holds(tree, most=False)
         agree = how_far(high) == how_far(low)
         unidentified = case((agree, how_far(high)), else_=number(UNIDENTIFIED))
         nameless = occurrence.nameless
-        may = or_(and_(nameless, or_(high.may, low.may)), and_(~nameless, known.may))
+        may = or_(and_(nameless, high.may), and_(~nameless, known.may))
         score = case((nameless, unidentified), else_=score)
     if occurrence.place is not None:
         may = and_(occurrence.place.is_not(None), may)

@@ -29,6 +29,7 @@ from sqlalchemy.sql.selectable import FromClause, Select
 from conservedb.questions.asking import blank
 from conservedb.questions.research_terms import Test, Value
 from conservedb.records.layers import layer, layer_candidate
+from conservedb.records.places import place
 from conservedb.records.treatments import agent, agent_place, intervention, intervention_place
 
 LAYER, AGENT, WORK = 1, 2, 3
@@ -179,45 +180,73 @@ MATTER = (
 """Each layer once and each agent once, wherever they are."""
 OCCURRENCES = (*MATTER, Occurrence(WORK, intervention, intervention, _OF_DEED, false()))
 """With the work too of which neither is on record."""
+_anywhere = place.alias("anywhere")
+
+
+def _also_anywhere(source: FromClause, owner: Table, unplaced: Test) -> FromClause:
+    """With every place of the object beside what has none on record: it may be at each."""
+    return source.outerjoin(_anywhere, and_(unplaced, _anywhere.c.object_id == owner.c.object_id))
+
+
+_UNPLACED_LAYER = and_(layer.c.place_id.is_(None), layer_candidate.c.layer_id.is_(None))
+_UNPLACED_AGENT = and_(
+    agent_place.c.agent_id.is_(None), intervention_place.c.intervention_id.is_(None)
+)
+_UNPLACED_WORK = intervention_place.c.intervention_id.is_(None)
 AT_PLACES = (
     Occurrence(
         LAYER,
         layer,
-        _DEED_OF_LAYER.outerjoin(
-            layer_candidate,
-            and_(layer.c.place_id.is_(None), layer_candidate.c.layer_id == layer.c.id),
+        _also_anywhere(
+            _DEED_OF_LAYER.outerjoin(
+                layer_candidate,
+                and_(layer.c.place_id.is_(None), layer_candidate.c.layer_id == layer.c.id),
+            ),
+            layer,
+            _UNPLACED_LAYER,
         ),
         _CAME,
         _NATURAL,
-        func.coalesce(layer.c.place_id, layer_candidate.c.place_id),
+        func.coalesce(layer.c.place_id, layer_candidate.c.place_id, _anywhere.c.id),
         layer.c.place_id.is_(None),
     ),
     Occurrence(
         AGENT,
         agent,
-        _DEED_OF_AGENT.outerjoin(agent_place, agent_place.c.agent_id == agent.c.id).outerjoin(
-            intervention_place,
-            and_(
-                agent_place.c.agent_id.is_(None),
-                intervention_place.c.intervention_id == agent.c.intervention_id,
+        _also_anywhere(
+            _DEED_OF_AGENT.outerjoin(agent_place, agent_place.c.agent_id == agent.c.id).outerjoin(
+                intervention_place,
+                and_(
+                    agent_place.c.agent_id.is_(None),
+                    intervention_place.c.intervention_id == agent.c.intervention_id,
+                ),
             ),
+            agent,
+            _UNPLACED_AGENT,
         ),
         _OF_DEED,
         false(),
-        func.coalesce(agent_place.c.place_id, intervention_place.c.place_id),
+        func.coalesce(agent_place.c.place_id, intervention_place.c.place_id, _anywhere.c.id),
+        _UNPLACED_AGENT,
     ),
     Occurrence(
         WORK,
         intervention,
-        intervention.outerjoin(
-            intervention_place, intervention_place.c.intervention_id == intervention.c.id
+        _also_anywhere(
+            intervention.outerjoin(
+                intervention_place, intervention_place.c.intervention_id == intervention.c.id
+            ),
+            intervention,
+            _UNPLACED_WORK,
         ),
         _OF_DEED,
         false(),
-        intervention_place.c.place_id,
+        func.coalesce(intervention_place.c.place_id, _anywhere.c.id),
+        _UNPLACED_WORK,
     ),
 )
-"""Each once for every place where it lies or may lie, was used or was done."""
+"""Each once for every place where it lies or may lie, was used or was done. What has no place on
+record may be at any of its object."""
 BARE = and_(
     ~any_row(layer, layer.c.intervention_id == intervention.c.id),
     ~any_row(agent, agent.c.intervention_id == intervention.c.id),

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from typing import Any, NamedTuple
 
-from sqlalchemy import ColumnElement, Table, case, func, or_, select, union
+from sqlalchemy import ColumnElement, Table, case, func, or_, select, union_all
 from sqlalchemy.sql.selectable import CTE, FromClause, Select
 
 from conservedb.dates import UNKNOWN_END, UNKNOWN_START
@@ -86,8 +86,7 @@ def lines(research: Research, meanings: Meanings) -> Select[Any]:
         return select(*(all_found.c[name] for name in _NAMES), all_found.c.score, one)
     asked = on_rows(research.where, research.rows)
     if isinstance(asked, Has):
-        all_found = found(research.rows, And(asked.parts), known)
-        return _firsts(all_found, research.rows, func.max(all_found.c.score))
+        return _firsts(found(research.rows, And(asked.parts), known), research.rows)
     return _Rows(research.rows, asked, known).lines()
 
 
@@ -104,22 +103,21 @@ def _best_of(found: CTE, rows: str) -> Select[Any]:
     return select(key.label("key"), score).where(key.is_not(None)).group_by(key)
 
 
-def _firsts(found: FromClause, rows: str, *score: ColumnElement[Any]) -> Select[Any]:
-    """The first occurrence of each row, with how many there are, and the best score if asked."""
+def _firsts(found: FromClause, rows: str) -> Select[Any]:
+    """The first of those occurrences of a row that answer most surely, and how many these are."""
     key = found.c[_KINDS[rows].key]
-    order = [found.c[name] for name in ("latest", "earliest", "what", "id")]
+    order = [-found.c.score, *(found.c[name] for name in ("latest", "earliest", "what", "id"))]
     numbered = (
         select(
-            *(found.c[name] for name in _NAMES),
-            *(one.over(partition_by=key).label("score") for one in score),
-            func.count().over(partition_by=key).label("layers"),
+            *(found.c[name] for name in (*_NAMES, "score")),
+            func.count().over(partition_by=[key, found.c.score]).label("layers"),
             func.row_number().over(partition_by=key, order_by=order).label("nth"),
         )
         .where(key.is_not(None))
         .subquery("numbered")
     )
-    wanted = (*_NAMES, *("score" for _ in score), "layers")
-    return select(*(numbered.c[name] for name in wanted)).where(numbered.c.nth == number(1))
+    columns = [numbered.c[name] for name in (*_NAMES, "score", "layers")]
+    return select(*columns).where(numbered.c.nth == number(1))
 
 
 class _Rows:
@@ -151,12 +149,12 @@ class _Rows:
     @property
     def may(self) -> Value:
         """Whether a row answers at all."""
-        return or_(self._holds(self._asked, sure=True).may, self._holds(self._asked).may)
+        return self._holds(self._asked, most=True).may
 
     @property
     def score(self) -> ColumnElement[int]:
         """How far; what matter that nobody identified decides is not known."""
-        most, least = (how_far(self._holds(self._asked, sure=sure)) for sure in (True, False))
+        most, least = (how_far(self._holds(self._asked, most=most)) for most in (True, False))
         return case((most == least, most), else_=number(UNIDENTIFIED)).label("score")
 
     def lines(self) -> Select[Any]:
@@ -177,33 +175,44 @@ class _Rows:
         return select(*columns, self.score, layers).select_from(beside).where(self.may)
 
     def _shown(self) -> FromClause:
-        """The occurrences that rows are asked to have; where none are asked for, all theirs."""
+        """The occurrences that rows are asked to have; where none are asked for, all theirs.
+
+        One of which several things are asked counts once, as surely as it answers any.
+        """
         if not self._found:
             return found(self._rows, self._asked, self._known)
+        wanted = _wanted(self._asked)
+        columns = (*_NAMES, "score")
         asked = [
-            select(*(one.c[name] for name in _NAMES))
+            select(*(one.c[name] for name in columns))
             for has, one in self._found.items()
-            if has in _wanted(self._asked)
+            if has in wanted
         ]
         if not asked:
             nothing = next(iter(self._found.values()))
-            return select(*(nothing.c[name] for name in _NAMES)).where(number(0) == number(1)).cte()
-        return union(*asked).subquery("asked")
+            return (
+                select(*(nothing.c[name] for name in columns))
+                .where(number(0) == number(1))
+                .subquery("asked")
+            )
+        each = union_all(*asked).subquery("each")
+        names = [each.c[name] for name in _NAMES]
+        return select(*names, func.max(each.c.score).label("score")).group_by(*names).subquery()
 
-    def _holds(self, tree: Tree, *, sure: bool = False) -> Holds:
-        """Whether it holds of a row, with matter that nobody identified taken as meant or not."""
+    def _holds(self, tree: Tree, *, most: bool) -> Holds:
+        """Whether it holds of a row at most, or at least, by what nobody identified may be."""
         if isinstance(tree, Condition):
             return self._by_itself(tree)
         if isinstance(tree, Has):
             score = func.coalesce(self._best[tree].c.score, number(0))
             unidentified = score == number(UNIDENTIFIED)
             certain, may = score == number(CERTAIN), score >= number(POSSIBLE)
-            if not sure:
+            if not most:
                 return Holds(certain, may)
             return Holds(or_(certain, unidentified), or_(may, unidentified))
         if isinstance(tree, Not):
-            return none_of(self._holds(tree.part, sure=sure))
-        parts = [self._holds(part, sure=sure) for part in tree.parts]
+            return none_of(self._holds(tree.part, most=not most))
+        parts = [self._holds(part, most=most) for part in tree.parts]
         return any_of(parts) if isinstance(tree, Or) else all_of(parts)
 
     def _by_itself(self, condition: Condition) -> Holds:

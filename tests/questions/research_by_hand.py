@@ -151,7 +151,8 @@ class ByHand:
         mine: dict[Any, list[Occurrence]] = defaultdict(list)
         for one in occurrences(self.tables):
             for key in self._keys(one, research.rows):
-                here = Occurrence(one.what, one.row, one.deed, [key], one.several, alone=True)
+                several = one.several or not one.places
+                here = Occurrence(one.what, one.row, one.deed, [key], several, alone=True)
                 mine[key].append(here if research.rows == "places" else one)
         for row in self.tables.rows[table]:
             there = mine[row["id"]]
@@ -163,28 +164,32 @@ class ByHand:
 
     def _keys(self, one: Occurrence, rows: str) -> list[Any]:
         if rows == "places":
-            return one.places
+            anywhere = self.tables.of("place", object_id=one.row["object_id"])
+            return one.places or [row["id"] for row in anywhere]
         return [one.row["object_id"]] if rows == "objects" else [one.deed.get("id")]
 
     def of_row(self, research: Research, row: Row, mine: list[Occurrence], most: int) -> int:
-        """How far a row answers if what nobody identified is taken as meant, or as not."""
+        """How far a row answers if what nobody identified is as it must be to hold most, or least.
 
-        def best(tree: Tree) -> int:
+        What one condition takes it for says nothing of another.
+        """
+
+        def best(tree: Tree, most: int) -> int:
             score = max((self.score_here(one, tree) for one in mine), default=0)
             return {0: NO, 1: most, 2: MAYBE, 3: YES}[score]
 
-        def judge(tree: Tree) -> int:
+        def judge(tree: Tree, most: int) -> int:
             if by_itself(tree, research.rows):
                 return self.itself(research.rows, row, tree)
             if isinstance(tree, Not) and mentions(tree, Has):
-                return YES - judge(tree.part)
+                return YES - judge(tree.part, YES - most)
             if isinstance(tree, And | Or):
                 apart, together = split(tree, research.rows)
-                values = [*map(judge, apart), *map(best, together)]
+                values = [judge(one, most) for one in apart] + [best(one, most) for one in together]
                 return max(values) if isinstance(tree, Or) else min(values, default=YES)
-            return best(tree)
+            return best(tree, most)
 
-        return judge(research.where)
+        return judge(research.where, most)
 
     def itself(self, rows: str, row: Row, tree: Tree) -> int:
         """How far a row answers by what it is itself."""
@@ -202,7 +207,8 @@ class ByHand:
         """How many occurrences there are of what a row is asked to have."""
         asked = list(asked_for(research.where, research.rows))
         wanted = [tree for tree, wanted in asked if wanted] if asked else [research.where]
-        return sum(any(self.score_here(one, tree) for tree in wanted) for one in mine)
+        scores = [max((self.score_here(one, tree) for tree in wanted), default=0) for one in mine]
+        return scores.count(max(scores, default=0)) if any(scores) else 0
 
     def score_here(self, one: Occurrence, tree: Tree) -> int:
         score = self.score(one, tree)
@@ -220,7 +226,7 @@ class ByHand:
         if isinstance(tree, Or):
             return max(self.holds(one, part, matter) for part in tree.parts)
         if isinstance(tree, Not):
-            return YES - self.holds(one, tree.part, matter)
+            return YES - self.holds(one, tree.part, None if matter is None else YES - matter)
         value = self.condition(one, tree, matter)
         return value if value == YES or not tree.certainly else NO
 

@@ -84,7 +84,7 @@ def test_a_layer_of_several_places_is_one_row_and_possible_at_each(sample: Engin
 def test_rows_of_other_kinds_take_the_best_of_theirs(sample: Engine) -> None:
     with reading(sample) as connection:
         (one,) = rows(connection, read("objects where material: epoxy"), TODAY)
-        assert (one.object, one.sureness, one.layers) == ("Q.1", "certain", 5)
+        assert (one.object, one.sureness, one.layers) == ("Q.1", "certain", 3)
         assert (one.what, one.ref, one.place) == ("", "", "")
         (deed,) = rows(connection, read("interventions where material: portland"), TODAY)
         assert (deed.ref, deed.kind, deed.people) == ("i1934", "fill", "Walter Orde")
@@ -280,3 +280,16 @@ def test_an_object_with_nothing_on_record_answers_by_what_it_is(sample: Engine) 
     assert "Q.1" in every
     assert others == every - {"Q.1"} != set()
     assert (row.layers, row.dated) == (0, "")
+
+
+def test_matter_that_nobody_identified_may_be_one_thing_and_not_another(sample: Engine) -> None:
+    """L7 is named by nobody: it may be epoxy, or shellac, or neither."""
+    apart = "material: epoxy and not material: shellac"
+    assert "L7" in refs(sample, apart, "unidentified")
+    either = "material: epoxy or not material: shellac"
+    assert "L7" in refs(sample, either, "unidentified")
+    assert "L7" not in refs(sample, either, "certain")
+    has = "places where has (material: epoxy) and has none (material: shellac)"
+    with reading(sample) as connection:
+        (place,) = (row.place for row in rows(connection, read("layers"), TODAY) if row.ref == "L7")
+    assert place in marks(sample, has)

@@ -53,7 +53,7 @@ from tests.bench.collection import make_collection
 from tests.conftest import TODAY
 from tests.exchange.random_tables import RandomTables
 from tests.questions.exported import Tables
-from tests.questions.research_by_hand import ByHand, Occurrence
+from tests.questions.research_by_hand import ByHand, Occurrence, occurrences
 
 
 class Collection(NamedTuple):
@@ -394,3 +394,19 @@ def test_the_conditions_are_not_all_of_nothing(collection: Collection) -> None:
                     answered += 1
                     break
     assert answered > len(PLAIN) * 2 // 3
+
+
+def test_what_has_no_place_may_be_anywhere_on_its_object(collection: Collection) -> None:
+    """The agents and steps of the collection that nobody placed answer at no place for certain."""
+    unplaced = {
+        (one.what, one.row["id"]): one.row["object_id"]
+        for one in occurrences(collection.by_hand.tables)
+        if not one.places
+    }
+    found = collection.by_hand.answer(Research("places", And()))
+    tables = collection.by_hand.tables
+    for owner in {*unplaced.values()}:
+        assert {place["id"] for place in tables.of("place", object_id=owner)} <= found.keys()
+    check_answer(collection, Research("places", Has((Condition("as", "agent"),))))
+    check_answer(collection, Research("places", Not(Has((Condition("as", "agent"),)))))
+    assert unplaced
