@@ -38,7 +38,7 @@ FIELDS = {
     "source": "the kind of paper that it is known from",
     "identified": "how well the material is known: analysed, inferred ...",
     "reversibility": "what is known of its removal as a material of its kind",
-    "rule": "a rule of the trade that is broken there, by its key",
+    "rule": "a rule of the trade that is broken by it or where it is, by its key",
 }
 """The fields that a condition may be about, each with what its value means."""
 
@@ -104,9 +104,9 @@ class Research:
 _OF_OBJECT = ("object", "object kind")
 OF_ROWS = {
     "layers": (),
-    "places": (*_OF_OBJECT, "part material"),
+    "places": (*_OF_OBJECT, "part material", "rule"),
     "interventions": _OF_OBJECT,
-    "objects": _OF_OBJECT,
+    "objects": (*_OF_OBJECT, "rule"),
 }
 """The conditions that a row answers by itself, whether or not anything was laid or used there."""
 

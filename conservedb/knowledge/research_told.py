@@ -36,7 +36,7 @@ _SAID = {
     "source": "it is known from a source of the kind {}",
     "identified": "it is identified: {}",
     "reversibility": "as a material of its kind it is: {}",
-    "rule": "the rule {} is broken there",
+    "rule": "the rule {} is broken by it or where it is",
 }
 _STATES_SAID = {
     "there": "there, wholly or in part",
@@ -44,7 +44,7 @@ _STATES_SAID = {
 }
 
 
-_ANY = "something laid, used or done"
+_ANY = "something"
 
 
 def describe(research: Research) -> str:

@@ -264,6 +264,7 @@ class Finding:
 
     Attributes:
         places, components, layers: marks and refs of what it is about.
+        interventions: refs of those of which a use of an agent breaks it, and nothing else there.
         missing: the facts that are not recorded; with any the outcome is "cannot tell".
         certain: False where it rests on what is only possible.
         load_kg: the most that one of the joints carries, None where nothing is recorded.
@@ -275,6 +276,7 @@ class Finding:
     places: tuple[str, ...] = ()
     components: tuple[str, ...] = ()
     layers: tuple[str, ...] = ()
+    interventions: tuple[str, ...] = ()
     missing: tuple[str, ...] = ()
     certain: bool = True
     load_kg: float | None = None

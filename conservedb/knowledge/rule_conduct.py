@@ -205,7 +205,7 @@ def _untested(case: Case, use: KnownUse) -> Iterator[Finding]:
             f"{listed(places)}: {agent.name} was used in {use.ref}, {dated(use.date)}; no spot"
             " test with it by then is on record there."
         )
-        yield Finding(_UNTESTED, sentence, places=tuple(places))
+        yield Finding(_UNTESTED, sentence, places=tuple(places), interventions=(use.ref,))
 
 
 def _tested(case: Case, mark: str, agent: str, by: int) -> bool:

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import datetime
 from collections.abc import Iterator
+from dataclasses import replace
 
 from sqlalchemy import Connection
 
@@ -24,7 +25,7 @@ from conservedb.questions.research_answers import COLUMNS, Counts, Page, Researc
 from conservedb.questions.research_found import CERTAIN, POSSIBLE, UNIDENTIFIED
 from conservedb.questions.research_meanings import STATEMENTS as _MEANINGS
 from conservedb.questions.research_meanings import Meanings, meaning_of
-from conservedb.questions.research_rules import broken_at, where_ruled
+from conservedb.questions.research_rules import broken_at, without_rules
 from conservedb.questions.research_statements import answering_objects, counting, paging
 
 STATEMENTS = _MEANINGS
@@ -114,7 +115,8 @@ def meanings_on(connection: Connection, research: Research, day: int) -> Meaning
     found = {one: meaning_of(connection, one) for one in conditions(where)}
     ruled = [one for one in found if one.field == "rule"]
     if ruled:
-        question = answering_objects(where_ruled(where, research.rows), tuple(found.items()))
+        rest = replace(research, where=without_rules(where))
+        question = answering_objects(rest, tuple(found.items()))
         objects = [row.object_id for row in question.all(connection, today=day)]
         found |= {one: broken_at(connection, found[one].words[0], objects, day) for one in ruled}
     return tuple(found.items())

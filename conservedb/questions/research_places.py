@@ -54,14 +54,24 @@ def _observed_after(occurrence: Occurrence, condition: Condition, _: Meant) -> H
 
 
 def _breaks(occurrence: Occurrence, _: Condition, meant: Meant) -> Holds:
-    """What `research_rules` found: of layers, of places, or of objects as a whole."""
+    """What `research_rules` found: of layers, of uses, of places, or of objects as a whole."""
     found = meant.broken
     c = occurrence.table.c
-    parts = [_listed(c.object_id, found.objects)]
-    if occurrence.is_layer:
-        parts.append(_listed(c.id, found.layers))
+    own = (c.id, found.layers) if occurrence.is_layer else (occurrence.deed, found.interventions)
+    parts = [_listed(c.object_id, found.objects), _listed(*own)]
     at_places = occurrence.at_places(lambda at: _listed(at, found.places), NEVER_HOLDS)
     return any_of([*parts, at_places])
+
+
+def is_broken_at(place_id: Value, owner: Value, meant: Meant) -> Holds:
+    """Whether a rule is broken at the place of an id by anything, or by its object as a whole."""
+    found = meant.broken
+    return any_of([_listed(place_id, found.rows_of_places), _listed(owner, found.objects)])
+
+
+def is_broken_by(object_id: Value, meant: Meant) -> Holds:
+    """Whether a rule is broken by anything of the object of an id."""
+    return _listed(object_id, meant.broken.rows_of_objects)
 
 
 def _listed(column: Value, ids: Listed) -> Holds:

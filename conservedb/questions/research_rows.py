@@ -36,7 +36,7 @@ from conservedb.questions.research_found import (
 )
 from conservedb.questions.research_meanings import Meanings
 from conservedb.questions.research_occurrences import LAYER, Holds, all_of, any_of, none_of
-from conservedb.questions.research_places import is_borne_by
+from conservedb.questions.research_places import is_borne_by, is_broken_at, is_broken_by
 from conservedb.questions.research_terms import Value
 from conservedb.records.objects import object_
 from conservedb.records.places import place
@@ -216,14 +216,27 @@ class _Rows:
         return any_of(parts) if isinstance(tree, Or) else all_of(parts)
 
     def _by_itself(self, condition: Condition) -> Holds:
-        meant = self._known[condition]
+        meant, own, owner = self._known[condition], self.kind.table.c.id, self.kind.owner
         if condition.field == "part material":
-            holds = is_borne_by(self.kind.table.c.id, condition, meant)
+            holds = is_borne_by(own, condition, meant)
+        elif condition.field == "rule":
+            at_place = self._rows == "places"
+            holds = is_broken_at(own, owner, meant) if at_place else is_broken_by(own, meant)
         elif condition.field == "object":
-            holds = is_object(self.kind.owner, condition, meant)
+            holds = is_object(owner, condition, meant)
         else:
-            holds = is_of_kind(self.kind.owner, condition, meant)
+            holds = is_of_kind(owner, condition, meant)
         return Holds(holds.sure, holds.sure) if condition.certainly else holds
+
+
+def objects_of(research: Research, meanings: Meanings) -> Select[Any]:
+    """The ids of the objects of all that answers."""
+    if research.rows == "layers":
+        owner: Value = found("layers", research.where, dict(meanings)).c.object_id
+        return select(owner).distinct().order_by(owner)
+    kind, keys = _KINDS[research.rows], scored(research, meanings).subquery("keys")
+    answers = kind.table.c.id.in_(select(keys.c.key))
+    return select(kind.owner.label("object_id")).where(answers).distinct().order_by(kind.owner)
 
 
 def _wanted(tree: Tree, wanted: bool = True) -> frozenset[Has]:

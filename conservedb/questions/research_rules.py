@@ -11,16 +11,7 @@ from collections.abc import Iterable, Iterator, Sequence
 
 from sqlalchemy import Connection, literal_column, select
 
-from conservedb.knowledge.research import (
-    And,
-    Condition,
-    Not,
-    Or,
-    Tree,
-    conditions,
-    each_has,
-    on_rows,
-)
+from conservedb.knowledge.research import And, Condition, Not, Or, Tree
 from conservedb.knowledge.rule_case import BROKEN, Finding
 from conservedb.knowledge.rules import OF_OBJECTS, found
 from conservedb.questions.answers import NoSuch
@@ -53,15 +44,6 @@ def known_rule(connection: Connection, value: str) -> str:
     return key
 
 
-def where_ruled(tree: Tree, rows: str) -> Tree:
-    """What holds of occurrences of all objects for which it matters where rules are broken."""
-    if rows == "layers":
-        return without_rules(tree)
-    parts = [And(one.parts) for one in each_has(on_rows(tree, rows))]
-    ruled = [one for one in parts if any(each.field == "rule" for each in conditions(one))]
-    return Or(tuple(map(without_rules, ruled)))
-
-
 def without_rules(tree: Tree, wanted: bool = True) -> Tree:
     """Conditions that hold wherever those given can hold, whatever the rules find."""
     if isinstance(tree, Condition):
@@ -70,8 +52,7 @@ def without_rules(tree: Tree, wanted: bool = True) -> Tree:
         return And() if wanted else Or(())
     if isinstance(tree, Not):
         return Not(without_rules(tree.part, not wanted))
-    parts = tuple(without_rules(part, wanted) for part in tree.parts)
-    return Or(parts) if isinstance(tree, Or) else And(parts)
+    return type(tree)(tuple(without_rules(part, wanted) for part in tree.parts))
 
 
 def broken_at(connection: Connection, key: str, objects: Sequence[int], day: int) -> Meant:
@@ -110,29 +91,44 @@ class _Gathered:
         self._ids: dict[tuple[str, bool], set[int]] = {}
 
     def add(self, finding: Finding, owner: Row, within: Range) -> None:
-        """Take what a finding names: layers, else places, else parts, else the object."""
+        """Take what a finding names: layers, uses, else places, else parts, else the object."""
         sure = finding.outcome == BROKEN and finding.certain
-        places = within.places.get(owner.id, ())
+        layers = [row for row in within.layers.get(owner.id, ()) if row.ref in finding.layers]
+        places = _places_of(finding, owner, within, layers)
+        may_lie = [row.place_id for one in layers for row in within.candidates.get(one.id, ())]
+        self._put("rows_of_objects", sure, (owner.id,))
+        self._put("rows_of_places", sure, places)
+        self._put("rows_of_places", False, () if finding.places else may_lie)
         if finding.layers:
-            layers = within.layers.get(owner.id, ())
-            self._put("layer", sure, (row.id for row in layers if row.ref in finding.layers))
-        elif finding.places:
-            self._put("place", sure, (row.id for row in places if row.mark in finding.places))
-        elif finding.components:
-            parts = within.parts.get(owner.id, ())
-            named = {row.id for row in parts if row.mark in finding.components}
-            borne = (row.id for row in places if {row.component_id, row.other_component_id} & named)
-            self._put("place", sure, borne)
+            self._put("layers", sure, (row.id for row in layers))
+        elif finding.interventions:
+            done = within.deeds.get(owner.id, ())
+            named = (row.id for row in done if row.ref in finding.interventions)
+            self._put("interventions", sure, named)
+        elif finding.places or finding.components:
+            self._put("places", sure, places)
         else:
-            self._put("object", sure, (owner.id,))
+            self._put("objects", sure, (owner.id,))
 
     def _put(self, kind: str, sure: bool, ids: Iterable[int]) -> None:
         self._ids.setdefault((kind, sure), set()).update(ids)
 
     def broken(self) -> Broken:
         """What was gathered, as conditions take it."""
-        return Broken(*(self._listed(kind) for kind in ("layer", "place", "object")))
+        return Broken(**{name: self._listed(name) for name in Broken._fields})
 
     def _listed(self, kind: str) -> Listed:
         sure, perhaps = (sorted(self._ids.get((kind, how), ())) for how in (True, False))
         return Listed(json.dumps(sure), json.dumps(perhaps))
+
+
+def _places_of(finding: Finding, owner: Row, within: Range, layers: Sequence[Row]) -> set[int]:
+    """The places that a finding is about: named, or where its layers lie, or on its parts."""
+    places = within.places.get(owner.id, ())
+    if finding.places:
+        return {row.id for row in places if row.mark in finding.places}
+    if finding.layers:
+        return {row.place_id for row in layers if row.place_id is not None}
+    parts = within.parts.get(owner.id, ())
+    named = {row.id for row in parts if row.mark in finding.components}
+    return {row.id for row in places if {row.component_id, row.other_component_id} & named}

@@ -9,18 +9,16 @@ from typing import Any
 from sqlalchemy import ColumnElement, bindparam, func, literal_column, select
 from sqlalchemy.sql.selectable import FromClause
 
-from conservedb.knowledge.research import Research, Tree
+from conservedb.knowledge.research import Research
 from conservedb.questions.asking import Question
 from conservedb.questions.research_columns import details, sorting
-from conservedb.questions.research_found import found
 from conservedb.questions.research_meanings import Meanings
-from conservedb.questions.research_rows import key_of, lines, scored
+from conservedb.questions.research_rows import key_of, lines, objects_of, scored
 
 
-def answering_objects(where: Tree, meanings: Meanings) -> Question:
-    """The ids of the objects with any occurrence that answers."""
-    answers = found("objects", where, dict(meanings))
-    return Question(select(answers.c.object_id).distinct().order_by(answers.c.object_id))
+def answering_objects(research: Research, meanings: Meanings) -> Question:
+    """The ids of the objects of all that answers."""
+    return Question(objects_of(research, meanings))
 
 
 @lru_cache(maxsize=64)

@@ -42,11 +42,20 @@ class Listed(NamedTuple):
 
 
 class Broken(NamedTuple):
-    """What a rule is broken at: layers, places with all that is there, whole objects."""
+    """What a rule is broken at.
+
+    Attributes:
+        layers, interventions: themselves; of interventions what was used.
+        places, objects: with all that was laid, used or done there.
+        rows_of_places, rows_of_objects: those at which it is broken by anything at all.
+    """
 
     layers: Listed = Listed()
+    interventions: Listed = Listed()
     places: Listed = Listed()
     objects: Listed = Listed()
+    rows_of_places: Listed = Listed()
+    rows_of_objects: Listed = Listed()
 
 
 NOWHERE = Broken()

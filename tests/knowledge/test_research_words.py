@@ -170,7 +170,7 @@ def test_a_question_is_told_as_a_sentence() -> None:
         ' and not (person: "W. Orde" or kind: join)'
     )
     assert describe(read(text)) == (
-        "Objects with something laid, used or done of which this holds: it is, belongs to, or was"
+        "Objects with something of which this holds: it is, belongs to, or was"
         " called, “cellulose nitrate”, and at the close of “1950” it is there, wholly or in part,"
         " and not that (“W. Orde” took part in the intervention, or the intervention is of the"
         " kind “join”). All of this is asked of one and the same layer, use or step: objects"
@@ -179,7 +179,7 @@ def test_a_question_is_told_as_a_sentence() -> None:
     assert describe(
         read("objects where object kind: chest and has (role: fill) and has none (kind: join)")
     ) == (
-        "Objects of which this holds: it has something laid, used or done of which"
+        "Objects of which this holds: it has something of which"
         " this holds: (its role is “fill”), and it has nothing on record of which this holds:"
         " (the intervention is of the kind “join”), and the object is of the kind “chest”."
     )

@@ -83,9 +83,9 @@ def occurrences(tables: Tables) -> Iterator[Occurrence]:
 
 OF_MATTER = ("material", "reversibility", "role", "identified", "state", "as")
 OF_ROWS = {
-    "places": ("object", "object kind", "part material"),
+    "places": ("object", "object kind", "part material", "rule"),
     "interventions": ("object", "object kind"),
-    "objects": ("object", "object kind"),
+    "objects": ("object", "object kind", "rule"),
 }
 
 
@@ -134,6 +134,7 @@ class ByHand:
     tables: Tables
     today: int
     broken: dict[str, Callable[[Occurrence, int | None], int]] = field(default_factory=dict)
+    broken_rows: dict[str, Callable[[int, int | None], int]] = field(default_factory=dict)
 
     def answer(self, research: Research) -> dict[Any, tuple[int, int]]:
         """Each row by its key, with its score (3 certain, 2 possible, 1 unidentified).
@@ -198,6 +199,9 @@ class ByHand:
         if isinstance(tree, Condition):
             owner = row["id"] if rows == "objects" else row["object_id"]
             places = [row["id"]] if rows == "places" else []
+            if tree.field == "rule":
+                value = self.broken_rows[tree.value](owner, places[0] if places else None)
+                return value if value == YES or not tree.certainly else NO
             value = self.condition(Occurrence("work", {"object_id": owner}, {}, places), tree, None)
             return value if value == YES or not tree.certainly else NO
         values = [self.itself(rows, row, part) for part in tree.parts]

@@ -8,9 +8,10 @@ from __future__ import annotations
 
 import os
 import random
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from contextlib import suppress
 from dataclasses import replace
+from functools import partial
 from typing import Any, NamedTuple
 
 import pytest
@@ -89,43 +90,72 @@ def collection(
         known = Tables(folder / "exported", Materials(connection))
         day = today(connection).toordinal()
         by_hand = ByHand(known, day)
-        found: dict[str, list[Finding]] = {}
-        by_hand.broken = {key: _broken(connection, known, found, key) for key in OF_OBJECTS}
+        checked = Checked(connection, known)
+        by_hand.broken = {key: partial(checked.broken, key) for key in OF_OBJECTS}
+        by_hand.broken_rows = {key: partial(checked.broken_rows, key) for key in OF_OBJECTS}
         yield Collection(connection, by_hand, day)
     engine.dispose()
 
 
-def _broken(
-    connection: Connection, tables: Tables, found: dict[str, list[Finding]], key: str
-) -> Callable[[Occurrence, int | None], int]:
-    """What `conservedb check` finds of each object, for one occurrence at a place or anywhere."""
-    on = as_of(None, TODAY)
+class Checked:
+    """What `conservedb check` finds of each object."""
 
-    def broken(one: Occurrence, place: int | None) -> int:
-        number = tables.get("object", one.row["object_id"])["number"]
-        if number not in found:
-            answer = check(connection, number, on)
+    def __init__(self, connection: Connection, tables: Tables) -> None:
+        self._connection, self._tables = connection, tables
+        self._found: dict[str, list[Finding]] = {}
+
+    def findings(self, key: str, owner: int) -> Iterator[tuple[Finding, int]]:
+        """Of a rule and an object, each with 2 if it is sure and 1 if not."""
+        number = self._tables.get("object", owner)["number"]
+        if number not in self._found:
+            answer = check(self._connection, number, as_of(None, TODAY))
             judged = (*answer.findings, *(one.judgement for one in answer.accepted))
-            found[number] = [each.finding for each in judged]
+            self._found[number] = [each.finding for each in judged]
+        for finding in self._found[number]:
+            if finding.rule == key:
+                yield finding, 2 if finding.outcome == "broken" and finding.certain else 1
+
+    def broken(self, key: str, one: Occurrence, place: int | None) -> int:
+        """By one occurrence, at a place or by itself."""
         best = 0
-        for finding in found[number]:
-            if finding.rule != key:
-                continue
-            mark = tables.get("place", place).get("mark")
-            sides = {tables.get("component", side)["mark"] for side in _sides(tables, place)}
+        for finding, how in self.findings(key, one.row["object_id"]):
             if finding.layers:
                 meant = place is None and one.what == "layer" and one.row["ref"] in finding.layers
-            elif finding.places:
-                meant = mark in finding.places
-            elif finding.components:
-                meant = bool(sides & set(finding.components))
+            elif finding.interventions:
+                ref = one.deed.get("ref")
+                meant = place is None and one.what != "layer" and ref in finding.interventions
+            elif finding.places or finding.components:
+                meant = place is not None and self._names(finding, place)
             else:
                 meant = place is None
-            sure = finding.outcome == "broken" and finding.certain
-            best = max(best, (2 if sure else 1) if meant else 0)
+            best = max(best, how if meant else 0)
         return best
 
-    return broken
+    def broken_rows(self, key: str, owner: int, place: int | None) -> int:
+        """By anything of an object, or at one of its places."""
+        best = 0
+        for finding, how in self.findings(key, owner):
+            if place is None or not (finding.places or finding.layers or finding.components):
+                meant = how
+            elif finding.places or not finding.layers:
+                meant = how if self._names(finding, place) else 0
+            else:
+                meant = max(self._lies(ref, owner, place, how) for ref in finding.layers)
+            best = max(best, meant)
+        return best
+
+    def _names(self, finding: Finding, place: int) -> bool:
+        if finding.places:
+            return self._tables.get("place", place)["mark"] in finding.places
+        sides = {self._tables.get("component", s)["mark"] for s in _sides(self._tables, place)}
+        return bool(sides & set(finding.components))
+
+    def _lies(self, ref: str, owner: int, place: int, how: int) -> int:
+        (row,) = self._tables.of("layer", ref=ref, object_id=owner)
+        if row["place_id"] is not None:
+            return how if row["place_id"] == place else 0
+        candidates = self._tables.of("layer_candidate", layer_id=row["id"])
+        return 1 if place in [one["place_id"] for one in candidates] else 0
 
 
 def _sides(tables: Tables, place: int | None) -> set[int]:
