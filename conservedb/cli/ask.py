@@ -5,8 +5,8 @@ name or "", "rows": what they are (layers, places, interventions, objects), "cou
 "possible", "unidentified"}, "order", "descending", "found": the first of them, as many as --limit
 says [ROW]}. With --compare: {"question", "description", "compared": the question that was put for
 each day, which asks for what is there then where the other says nothing of it, "days": [ON, ON],
-"counts": for each day, "only_first", "only_second": what answers certainly or possibly on that day
-and not at all on the other [ROW], "surer", "less_sure": what answers more or less surely on the
+"counts": for each day, "only_first", "only_second": what answers on that day and not at all on
+the other [ROW], "surer", "less_sure": what answers more or less surely on the
 second day than on the first [ROW with "before": its sureness on the first]}. With --describe:
 {"question", "description"}. With --list: {"saved": [{"name", "question", "description" ("" where it
 cannot be read), "saved": DATE, "person", "note"}]}. With --save also "change_set": number, null
@@ -19,9 +19,9 @@ words as found or class, "matter": its name, else the same, "role", "kind", "peo
 its earliest and latest day those that all else on record leaves, of a place or object the first,
 "date_qualifiers": approximate, uncertain, both or "", "state": today, or on the day compared, in
 the words of the question (in place, partly removed, gone, not yet, perhaps: several are possible),
-"layers": how many layers, uses of agents and other work answer, 0 where it is asked only what is
-not there}. Files have the same fields, but "date" as "date_words", "date_edtf", "date_first_day",
-"date_last_day".
+"layers": how many layers, uses of agents and other steps answer as surely as the row does, 0 where
+it is asked only what is not there}. Files have the same fields, but "date" as "date_words",
+"date_edtf", "date_first_day", "date_last_day".
 """
 
 from __future__ import annotations
@@ -236,8 +236,7 @@ def _compared(
     first, second = (as_of(words, today) for words in days)
     found = compare(connection, research, first, second)
     answer, lines = _described(research)
-    if found.added:
-        lines.add("on each day", found.added)
+    lines.add("compared", found.added)
     for day, counts, only in zip(
         found.days, found.counts, (found.only_first, found.only_second), strict=True
     ):

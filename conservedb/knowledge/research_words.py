@@ -39,6 +39,8 @@ from conservedb.knowledge.research import (
 _MOST = 60
 """More conditions than a person asks; a database refuses statements of any length."""
 _DEEPEST = 20
+_MOST_WORDS = 40
+"""The words of a value are looked for one by one, and an expression may not be of any depth."""
 _TOKENS = re.compile(r'"(?:[^"]|"")*"|[()":]|[^\s()":]+')
 _RESERVED = ("and", "or", "not", "where", "between", "certainly", "possibly")
 _TODAY = ("today", "now")
@@ -256,6 +258,8 @@ def _plain(token: _Token) -> str:
 def _joined(tokens: Sequence[_Token]) -> str:
     if len(tokens) > 1 and any(one.quoted for one in tokens):
         raise AskError("a value stands in double quotes as a whole, or not at all")
+    if sum(len(_plain(one).split()) for one in tokens) > _MOST_WORDS:
+        raise AskError(f"a value has more than {_MOST_WORDS} words; ask for fewer")
     return " ".join(map(_plain, tokens))
 
 
@@ -287,14 +291,19 @@ def checked_day(words: str) -> str:
     """The words of a day or span with two known ends, "" for today.
 
     Raises:
-        AskError: they are no such date.
+        AskError: they are no such date, or one that is approximate or uncertain.
     """
     if words.strip().lower() in ("", *_TODAY):
         return ""
     try:
-        read_span(words)
+        found = read_span(words)
     except DateError as problem:
         raise AskError(str(problem)) from None
+    if found.flags:
+        raise AskError(
+            f"{words!r} is no day at which layers stand one way; ask for a day, a year or a span"
+            " without about and without a question mark"
+        )
     return words
 
 

@@ -30,10 +30,10 @@ class ResearchRow(NamedTuple):
         ref: of the layer or agent, or of the intervention; "" for rows of places and objects.
         material, matter: the key of the material, and its name; else the words found or the class.
         date: when it was done, in the words found, and of a layer the days that all else on record
-            leaves of it; of a place or object the first of its answers.
+            leaves of it; of a place or object the first of these.
         state: of a layer, on the day that is today for the question.
-        layers: how many layers, uses of agents and other work answer at this row; 1 for rows of
-            layers, none where it was asked only what is not there.
+        layers: how many layers, uses of agents and other steps answer here, of those that do so
+            most surely; 1 for rows of layers, none where it was asked only what is not there.
     """
 
     sureness: str

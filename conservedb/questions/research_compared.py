@@ -9,10 +9,11 @@ from typing import NamedTuple
 from sqlalchemy import Connection
 
 from conservedb.knowledge.research import Condition, Research, conditions, with_condition
+from conservedb.knowledge.research_words import checked_day
 from conservedb.questions.answers import AsOf
 from conservedb.questions.research import SURENESS_OF, meanings_on, row_of
 from conservedb.questions.research_answers import Counts, ResearchRow
-from conservedb.questions.research_found import POSSIBLE
+from conservedb.questions.research_meanings import ensure_come
 from conservedb.questions.research_statements import listing, picking
 
 
@@ -30,13 +31,12 @@ class Changed(NamedTuple):
 
 @dataclass(frozen=True, slots=True)
 class Compared:
-    """What answers on one day and not at all on the other, and what answers more or less surely.
+    """What answers on one day and not on the other, and what answers more or less surely.
 
     Attributes:
         asked: the question as it was put.
         research: the question that was asked for each day.
-        only_first, only_second: certain or possible, in order of date, with their states on that
-            day.
+        only_first, only_second: in order of date, with their states on that day.
         surer, less_sure: on the second day than on the first, in order of date.
     """
 
@@ -51,8 +51,13 @@ class Compared:
 
     @property
     def added(self) -> str:
-        """What is asked of each day besides the question; "" where nothing is."""
-        return "" if self.research == self.asked else "only what was there then, wholly or in part"
+        """What is asked of each day, or of which the days are."""
+        if self.research != self.asked:
+            return (
+                "on each day only what was there then, wholly or in part; uses and other steps do"
+                " not stay, and answer on neither"
+            )
+        return "how things stand without a day said is asked of each day, all else of both alike"
 
 
 def compare(connection: Connection, research: Research, day_one: AsOf, day_two: AsOf) -> Compared:
@@ -62,9 +67,12 @@ def compare(connection: Connection, research: Research, day_one: AsOf, day_two: 
     what is there: else nothing in it could differ.
 
     Raises:
+        AskError: a day is approximate, uncertain or in the future.
         NoSuch: as of `research.counts`.
         Ambiguous: as of `research.counts`.
     """
+    for day in (day_one, day_two):
+        ensure_come(connection, checked_day(day.words), day.first)
     asked = _of_a_day(research)
     first, second = (_scores(connection, asked, day.last) for day in (day_one, day_two))
     gone, come = _only(first, second), _only(second, first)
@@ -85,8 +93,7 @@ def compare(connection: Connection, research: Research, day_one: AsOf, day_two: 
 
 
 def _only(scores: dict[int, int], others: dict[int, int]) -> set[int]:
-    """What answers at least possibly, and not at all on the other day."""
-    return {key for key, score in scores.items() if score >= POSSIBLE and key not in others}
+    return scores.keys() - others.keys()
 
 
 def _of_a_day(research: Research) -> Research:

@@ -10,7 +10,7 @@ from collections.abc import Callable
 
 from sqlalchemy import and_, false, func, literal_column, or_, select
 
-from conservedb.dates import OPEN_END, OPEN_START, read, read_span
+from conservedb.dates import OPEN_END, OPEN_START, read
 from conservedb.knowledge.layers import GONE, NOT_YET, PRESENT, REDUCED
 from conservedb.knowledge.research import EVER, Condition
 from conservedb.questions.asking import Selection, blank
@@ -130,14 +130,14 @@ def _laid_as(occurrence: Occurrence, condition: Condition, _: Meant) -> Holds:
     return ALWAYS_HOLDS if occurrence.what == asked else NEVER_HOLDS
 
 
-def _state_is(occurrence: Occurrence, condition: Condition, _: Meant) -> Holds:
+def _state_is(occurrence: Occurrence, condition: Condition, meant: Meant) -> Holds:
     """How a layer stands at the close of a day; an agent was not laid."""
     if not occurrence.is_layer:
         return NEVER_HOLDS
     if condition.on == EVER:
         sure = and_(layer.c.came_to <= TODAY, layer.c.came_flags == 0)
         return Holds(sure, layer.c.came_from <= TODAY)
-    mask = mask_at(layer.c, day_of(condition))
+    mask = mask_at(layer.c, TODAY if meant.day is None else literal_column(str(meant.day)))
     plain = ~rests_on_qualified(layer.c, mask)
     if condition.value == "perhaps":
         return Holds(~is_one(mask), or_(~is_one(mask), ~plain))
@@ -148,13 +148,6 @@ def _state_is(occurrence: Occurrence, condition: Condition, _: Meant) -> Holds:
         and_(none_other, plain),
         mask.bitwise_and(literal_column(str(wanted))) != literal_column("0"),
     )
-
-
-def day_of(condition: Condition) -> Value:
-    """The day at whose close a state is asked for."""
-    if not condition.on:
-        return TODAY
-    return literal_column(str(read_span(condition.on).latest))
 
 
 # -- what was done ------------------------------------------------------------------------

@@ -9,7 +9,9 @@ from typing import Any
 
 from sqlalchemy import BindParameter, Connection, bindparam, select, union_all
 
-from conservedb.knowledge.research import Condition
+from conservedb.dates import read_span
+from conservedb.knowledge.research import EVER, Condition
+from conservedb.knowledge.research_words import AskError
 from conservedb.knowledge.verdicts import WORST_FIRST
 from conservedb.questions import meanings
 from conservedb.questions.answers import NoSuch
@@ -36,6 +38,7 @@ from conservedb.records.people import person, person_alias
 from conservedb.records.rules import ROOM_USES
 from conservedb.records.treatments import AIMS, INTERVENTION_KINDS
 from conservedb.store.keys import fold
+from conservedb.store.opening import today
 
 _WORDS = re.compile(r"\w+")
 _ID: BindParameter[int] = bindparam("id")
@@ -103,12 +106,15 @@ def meaning_of(connection: Connection, condition: Condition) -> Meant:
         NoSuch: no material, class or person bears the word, it is none of a closed list, or
             nothing on record has it.
         Ambiguous: several do.
+        AskError: the day of a state has not come.
     """
     field, value = condition.field, condition.value
     if field == "part material":
         return _matter(connection, value)
     if field == "material":
         return _matter_or_called(connection, value)
+    if field == "state":
+        return Meant(day=_day(connection, condition.on))
     if field == "person":
         return Meant((_person(connection, value),))
     if field in _LISTED:
@@ -129,6 +135,26 @@ def meaning_of(connection: Connection, condition: Condition) -> Meant:
     elif field == "object":
         ensure_object(connection, value)
     return Meant(words=(value,))
+
+
+def _day(connection: Connection, on: str) -> int | None:
+    """The last day of what was asked for, as far as it has come; None is today."""
+    if on in ("", EVER):
+        return None
+    found = read_span(on)
+    return min(found.latest, ensure_come(connection, on, found.earliest))
+
+
+def ensure_come(connection: Connection, words: str, first: int) -> int:
+    """Today, unless a day is after it.
+
+    Raises:
+        AskError: it is.
+    """
+    now = today(connection).toordinal()
+    if first > now:
+        raise AskError(f"{words!r} lies in the future; how layers will stand then is on no record")
+    return now
 
 
 _LISTED = {

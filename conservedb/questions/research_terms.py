@@ -72,6 +72,7 @@ class Meant:
         words: as they stand in the database; of a material, what it was called as it was typed.
         rooms: of a condition on the environment.
         broken: where a rule is broken, of a condition on a rule.
+        day: at whose close a state is asked for; None is today.
     """
 
     ids: tuple[int, ...] = ()
@@ -80,6 +81,7 @@ class Meant:
     words: tuple[str, ...] = ()
     rooms: tuple[Room, ...] = ()
     broken: Broken = NOWHERE
+    day: int | None = None
 
 
 def given(value: Any) -> BindParameter[Any]:  # noqa: ANN401 (text or a number)

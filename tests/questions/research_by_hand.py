@@ -20,6 +20,7 @@ from conservedb.knowledge.research import And, Condition, Has, Not, Or, Research
 from conservedb.knowledge.verdicts import verdict
 from conservedb.questions.checks_reference import begins_with
 from conservedb.store.keys import fold
+from tests.conftest import TODAY
 from tests.questions.exported import Row, Tables
 
 NO, MAYBE, YES = 0, 1, 2
@@ -415,7 +416,7 @@ class ByHand:
             if row["came_from"] > self.today:
                 return NO
             return YES if row["came_to"] <= self.today and not row["came_flags"] else MAYBE
-        day = read_span(asked.on).latest if asked.on else self.today
+        day = min(read_span(asked.on).latest, TODAY.toordinal()) if asked.on else self.today
         states = _states(row, day)
         shaky = any(
             row[f"{event}_flags"] and states & rests

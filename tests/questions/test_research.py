@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 
 import pytest
@@ -9,7 +10,7 @@ from sqlalchemy import Engine
 
 from conservedb.exchange.importing import import_folder
 from conservedb.knowledge.research import FIELDS, ROWS, And, Condition, Research
-from conservedb.knowledge.research_words import read, say
+from conservedb.knowledge.research_words import AskError, read, say
 from conservedb.questions.answers import NoSuch
 from conservedb.questions.asof import as_of
 from conservedb.questions.basics import Ambiguous
@@ -184,6 +185,7 @@ def test_two_days_are_compared_by_what_is_there(sample: Engine) -> None:
         assert [(row.ref, row.state) for row in found.only_second] == [
             ("L6", "present"),
             ("L3", "present"),
+            ("L7", "present"),  # nobody has identified it
         ]
         assert found.counts == (Counts(0, 1, 0), Counts(1, 1, 1))
         alike = compare(connection, read("state: gone"), days[1], days[1])
@@ -293,3 +295,28 @@ def test_matter_that_nobody_identified_may_be_one_thing_and_not_another(sample: 
     with reading(sample) as connection:
         (place,) = (row.place for row in rows(connection, read("layers"), TODAY) if row.ref == "L7")
     assert place in marks(sample, has)
+
+
+@pytest.mark.parametrize("words", ["9999", "2027", "tomorrow", "c. 1950", "1950?"])
+def test_no_state_is_told_of_a_day_to_come_or_of_a_vague_one(sample: Engine, words: str) -> None:
+    with reading(sample) as connection, pytest.raises(AskError, match=re.escape(words)):
+        counts(connection, read(f'state: there on "{words}"'), TODAY)
+
+
+def test_a_span_that_is_not_over_is_asked_until_today(sample: Engine) -> None:
+    year = refs(sample, "state: there on 2026", "certain")
+    assert year == refs(sample, "state: there", "certain") != []
+
+
+@pytest.mark.parametrize("field", ["technique", "object", "material", "observed"])
+def test_too_many_words_are_one_sentence(field: str) -> None:
+    with pytest.raises(AskError, match="more than 40 words"):
+        read(f"{field}: " + "the " * 1200)
+
+
+def test_two_days_compared_are_days_that_have_come(sample: Engine) -> None:
+    with reading(sample) as connection:
+        for words in ("2050", "c. 1950"):
+            days = (as_of(words, TODAY), as_of("2000", TODAY))
+            with pytest.raises(AskError, match=re.escape(words)):
+                compare(connection, read("layers"), *days)

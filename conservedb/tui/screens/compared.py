@@ -58,8 +58,7 @@ class ComparedSheet(ModalScreen[ResearchRow | None]):
     def _items(self) -> Iterator[Item]:
         answer = self._answer
         yield line_item("asked", plain(describe(answer.asked), QUIET))
-        if answer.added:
-            yield line_item("added", plain(f"on each day {answer.added}", QUIET))
+        yield line_item("added", plain(answer.added, QUIET))
         only = (answer.only_first, answer.only_second)
         for index, (day, counts, rows) in enumerate(
             zip(answer.days, answer.counts, only, strict=True)
