@@ -146,7 +146,10 @@ def on_rows(tree: Tree, rows: str) -> Tree:
 
     Conditions of an occurrence that are joined by "and" are asked of one and the same.
     """
-    if _by_itself(tree, rows) or isinstance(tree, Has):
+    if isinstance(tree, Has):
+        whole = _joined(And, tree.parts)
+        return whole if _by_itself(whole, rows) else tree
+    if _by_itself(tree, rows):
         return tree
     if isinstance(tree, And):
         one = tuple(part for part in tree.parts if not asks_has(part))

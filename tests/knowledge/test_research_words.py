@@ -235,6 +235,7 @@ def test_what_rows_have_and_have_not() -> None:
         ("not (role: fill or has (kind: join))", "not (has (kind: join) or has (role: fill))"),
         ("not role: fill", "has (not role: fill)"),
         ("not object: A.1", "not object: A.1"),
+        ("has none (rule: x)", "not rule: x"),
     ],
 )
 def test_conditions_joined_by_and_are_asked_of_one_occurrence(text: str, same: str) -> None:

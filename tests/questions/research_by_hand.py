@@ -106,6 +106,13 @@ def by_itself(tree: Tree, rows: str) -> bool:
     return bool(asked) and own and not mentions(tree, Has)
 
 
+def bare(tree: Tree, rows: str) -> Tree:
+    """A row has what it is itself."""
+    if isinstance(tree, Has) and by_itself(And(tree.parts), rows):
+        return And(tree.parts)
+    return tree
+
+
 def split(tree: And | Or, rows: str) -> tuple[list[Tree], list[Tree]]:
     """What is asked of the row part by part, and what of one and the same occurrence."""
     apart = [one for one in tree.parts if by_itself(one, rows) or mentions(one, Has)]
@@ -115,6 +122,7 @@ def split(tree: And | Or, rows: str) -> tuple[list[Tree], list[Tree]]:
 
 def asked_for(tree: Tree, rows: str, wanted: bool = True) -> Iterator[tuple[Tree, bool]]:
     """What rows are asked to have, or not to have."""
+    tree = bare(tree, rows)
     if by_itself(tree, rows):
         return
     if isinstance(tree, Not) and mentions(tree, Has):
@@ -181,6 +189,7 @@ class ByHand:
             return {0: NO, 1: most, 2: MAYBE, 3: YES}[score]
 
         def judge(tree: Tree, most: int) -> int:
+            tree = bare(tree, research.rows)
             if by_itself(tree, research.rows):
                 return self.itself(research.rows, row, tree)
             if isinstance(tree, Not) and mentions(tree, Has):
