@@ -33,6 +33,7 @@ def exported(path: Path, folder: Path) -> dict[str, list[dict[str, str]]]:
     return tables
 
 
+@pytest.mark.campaign
 def test_copied_is_as_good_as_imported(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(collection, "PERIOD", 1)
     wanted = 700

@@ -68,7 +68,7 @@ STATISTICS = {
 }
 
 
-@pytest.fixture(scope="module", params=[300, 20_000])
+@pytest.fixture(scope="module", params=[300, pytest.param(20_000, marks=pytest.mark.campaign)])
 def collection(request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFactory) -> Path:
     folder = tmp_path_factory.mktemp(f"layers{request.param}")
     make_collection(folder / "tables", request.param)

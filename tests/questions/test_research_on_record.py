@@ -6,6 +6,7 @@ its layers.
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
@@ -228,14 +229,18 @@ def test_near_misses_prefer_beginnings(words: Engine) -> None:
     assert problem.value.nearest[0] == "cellulose nitrate"
 
 
-@pytest.mark.parametrize("field", [one for one in FIELDS if one not in ("state", "date", "as")])
-def test_an_empty_database_answers_clearly(
-    tmp_path_factory: pytest.TempPathFactory, field: str
-) -> None:
-    path: Path = tmp_path_factory.mktemp("empty") / "empty.db"
+@pytest.fixture(scope="module")
+def empty(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Engine]:
+    path = tmp_path_factory.mktemp("empty") / "empty.db"
     create(path)
     engine, _ = open_database(path)
-    with reading(engine) as connection:
+    yield engine
+    engine.dispose()
+
+
+@pytest.mark.parametrize("field", [one for one in FIELDS if one not in ("state", "date", "as")])
+def test_an_empty_database_answers_clearly(empty: Engine, field: str) -> None:
+    with reading(empty) as connection:
         try:
             told = counts(connection, Research("layers", Condition(field, "adhesive")), TODAY)
         except NoSuch as problem:
@@ -243,4 +248,3 @@ def test_an_empty_database_answers_clearly(
         else:
             assert told.total == 0
             assert field in ("role", "material", "part material")
-    engine.dispose()
