@@ -15,6 +15,7 @@ from typing import Any, NamedTuple
 from sqlalchemy import (
     Table,
     and_,
+    case,
     exists,
     false,
     func,
@@ -184,8 +185,12 @@ _anywhere = place.alias("anywhere")
 
 
 def _also_anywhere(source: FromClause, owner: Table, unplaced: Test) -> FromClause:
-    """With every place of the object beside what has none on record: it may be at each."""
-    return source.outerjoin(_anywhere, and_(unplaced, _anywhere.c.object_id == owner.c.object_id))
+    """With every place of the object beside what has none on record: it may be at each.
+
+    No object is asked for where there is one: its places would all be looked at in vain.
+    """
+    whose = case((unplaced, owner.c.object_id))
+    return source.outerjoin(_anywhere, _anywhere.c.object_id == whose)
 
 
 _UNPLACED_LAYER = and_(layer.c.place_id.is_(None), layer_candidate.c.layer_id.is_(None))

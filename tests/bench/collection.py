@@ -264,7 +264,8 @@ def _interventions(name: str, deeds: list[Deed], places: int, chance: random.Ran
         if chance.random() < 0.2:
             people += f"; {_person(year, chance)} (assistant)"
         people = "; ".join(dict.fromkeys(p for p in people.split("; ")))
-        about = (skewed(AIMS, chance), date, people, "", _source(chance), _note(chance))
+        where = _where(kind, places, chance)
+        about = (skewed(AIMS, chance), date, people, where, _source(chance), _note(chance))
         yield "interventions", (*row, *about)
         if kind in LIQUIDS and chance.random() < 0.9:
             form = skewed(("swab", "poultice", "gel", "bath", "free"), chance)
@@ -274,6 +275,14 @@ def _interventions(name: str, deeds: list[Deed], places: int, chance: random.Ran
             seen = " ".join(skewed(WORDS, chance) for _ in range(6))
             found = (date, skewed(CONDITIONS, chance), seen)
             yield "observations", (name, f"o{number}", f"i{number}", place, *found)
+
+
+def _where(kind: str, places: int, chance: random.Random) -> str:
+    """The places of what lays no layer there; of one in ten nobody wrote them down."""
+    if kind in LAID_BY or chance.random() < 0.1:
+        return ""
+    first = chance.randrange(places)
+    return "; ".join(f"P{place}" for place in range(first, min(first + 3, places)))
 
 
 def _layer(

@@ -46,7 +46,7 @@ def test_copied_is_as_good_as_imported(tmp_path: Path, monkeypatch: pytest.Monke
     assert made.layers == written >= wanted
     whole = exported(tmp_path / "whole.db", tmp_path / "a")
     copied = exported(made.path, tmp_path / "b")
-    assert len(whole["objects.csv"]) == 3  # two laps
+    assert len(whole["objects.csv"]) == 4  # three laps
     assert whole == copied
     engine, _ = open_database(made.path)
     with reading(engine) as connection:
