@@ -124,12 +124,15 @@ def _build_up(layers: Sequence[Layer]) -> str:
     return f"{said}; outermost in place: {outermost}"
 
 
-_STANDINGS = ("in place", "not established", "removed or lost", "not yet there")
+_WORDS = {
+    "present": "in place",
+    "reduced": "partly removed",
+    "uncertain": "not established",
+    "gone": "removed or lost",
+    "not yet": "not yet there",
+}
+_STANDINGS = tuple(_WORDS.values())
 
 
 def _standing(layer: Layer) -> str:
-    if layer.state in _THERE:
-        return "in place"
-    return {"gone": "removed or lost", "not yet": "not yet there"}.get(
-        layer.state, "not established"
-    )
+    return _WORDS.get(layer.state, "not established")
