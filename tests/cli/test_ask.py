@@ -125,9 +125,8 @@ def test_the_help_tells_of_certainly_and_of_the_keys_of_rules(ask: Command) -> N
 
 def test_uses_of_a_word_as_found_say_how_to_ask_for_it(writing: Command) -> None:
     """The command that is named finds the layer; a shell reads it as one word."""
-    words = 'cook\'s "own" lacquer'
-    fields = ("object=Q.1", "ref=L90", "place=S1", "role=coating", f"material_words={words}")
-    made = writing("record", "layer", *fields)
+    words = "GUM"
+    made = writing("record", "layer", "object=Q.1", "place=S1", "ref=L90", f"material={words}")
     assert made.status == 0, made.err
     refused = writing("uses", words)
     assert refused.status == 1 and "it is a word as found: " in refused.err
