@@ -39,6 +39,7 @@ from conservedb.questions.find_hits import (
     is_exact,
     ranked,
 )
+from conservedb.questions.find_meeting import MOST_OBJECTS
 from conservedb.questions.find_records import SHOWN
 from conservedb.questions.find_words import spans
 from conservedb.records.behaviour import material_value
@@ -57,7 +58,7 @@ _CONSIDERED = 60
 _ON_OBJECT = 500
 _COUNTED = 10_000
 _FEW = 3
-_TOGETHER = "several records of one object have these words together"
+_TOGETHER = "these have all the words only together with their object, material or people"
 _PLACED = {"object", "component", "place"}
 
 
@@ -159,10 +160,15 @@ def find(connection: Connection, text: str, most: int = MOST) -> FoundAnswer:
         remark = f"only the first {search.MOST_WORDS} words were looked for"
     together = () if _placed(found, groups) else _together(connection, typed, most, bool(groups))
     if together:
-        return FoundAnswer((*together, *groups), (), _TOGETHER)
+        several = sum(group.total for group in together) > 1 and not groups
+        return FoundAnswer((*together, *groups), (), remark or _TOGETHER * several)
     if groups:
         return FoundAnswer(groups, (), remark)
-    return FoundAnswer((), *find_near.instead(connection, typed.words, remark))
+
+    def finds(others: Sequence[str]) -> bool:
+        return bool(_together(connection, Typed(" ".join(others), tuple(others)), 1, False))
+
+    return FoundAnswer((), *find_near.instead(connection, typed.words, remark, finds))
 
 
 def _few(found: Gathered) -> bool:
@@ -272,7 +278,7 @@ def _on_called(connection: Connection, typed: Typed, most: int) -> tuple[FoundGr
         words = search.words_of(name)
         if not words or not search.words_of(rest):
             continue
-        objects = search.within(connection, words, "object", most=find_together.MOST_OBJECTS)
+        objects = search.within(connection, words, "object", most=MOST_OBJECTS)
         rows = _CALLED.all(connection, wanted=json.dumps(objects))
         titles = {row.number: row.title for row in rows}
         found: Gathered = defaultdict(_Of)

@@ -12,7 +12,7 @@ import re
 from collections.abc import Iterator
 from typing import NamedTuple
 
-from sqlalchemy import Connection, Table, bindparam, select, text
+from sqlalchemy import BindParameter, Connection, Table, bindparam, select, text
 
 from conservedb.dates import MIN_DAY, DateError, Found, is_known, read
 from conservedb.questions.asking import Question, Selection
@@ -53,7 +53,8 @@ def _of(table: Table, *, owned: bool) -> _Asked:
     if owned:
         number = object_.c.number_folded == bindparam("number")
         found = found.where(table.c.object_id.in_(select(object_.c.id).where(number)))
-    first, last = bindparam("first"), bindparam("last")
+    first: BindParameter[int] = bindparam("first")
+    last: BindParameter[int] = bindparam("last")
     begun, ended = table.c.date_earliest, table.c.date_latest
     ending = found.where(ended >= first, ended <= last)
 
