@@ -2,11 +2,12 @@
 
 Every word typed must begin a word of the same record, in any order; case, accents and joining
 signs are left aside. What is called exactly so comes first, then names before other words. The
-number of an object before or after the rest looks at that object first. Where little begins so, a
-part of a word of a name counts. Where no record has all the words, those of one object that have
-them together are looked for: by the title of an object and the rest (`_on_called`), and by a
-material where it lies (`find_together`). Where nothing is found at all, words like those typed
-that find something are offered.
+number of an object before or after the rest looks at that object first. A date finds what was done
+then (`find_dated`), a kind of place with a number its mark (`find_numbered`). Where little begins
+so, a part of a word of a name counts. Where no record has all the words, those of one object that
+have them together are looked for: by the title of an object and the rest (`_on_called`), and by a
+material, a role or a person where they meet (`find_together`). Where nothing is found at all,
+words like those typed that find something are offered.
 """
 
 from __future__ import annotations

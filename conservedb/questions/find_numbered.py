@@ -9,11 +9,11 @@ import itertools
 import json
 import re
 import string
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
 from sqlalchemy import Connection, bindparam, func, select
 
-from conservedb.questions.asking import Question, Selection
+from conservedb.questions.asking import Question, Row, Selection
 from conservedb.records.objects import object_
 from conservedb.records.places import PLACE_KINDS, place
 from conservedb.store.keys import fold
@@ -32,7 +32,7 @@ def _listed(name: str) -> Selection:
 
 
 _ANYWHERE = (
-    select(place.c.id.label("record"))
+    select(place.c.id.label("record"), place.c.mark_folded.label("mark"))
     .where(place.c.mark_folded.in_(_listed("marks")), place.c.kind == bindparam("kind"))
     .order_by(place.c.id.desc())
     .limit(MOST)
@@ -53,6 +53,21 @@ def is_numbered(typed: str) -> bool:
 
 def numbered(connection: Connection, typed: str, numbers: Sequence[str] = ()) -> list[int]:
     """The newest places of a kind with a number, at most 60; of the objects with these numbers."""
+    return [row.record for row in _rows(connection, typed, numbers)]
+
+
+def as_marks(connection: Connection, words: Sequence[str]) -> Iterator[tuple[str, ...]]:
+    """The words with a kind and the number after it written as a mark, as many ways as there are.
+
+    At most the marks of the newest 60 such places are taken.
+    """
+    for at in range(len(words) - 1):
+        rows = _rows(connection, " ".join(words[at : at + 2]))
+        for mark in dict.fromkeys(row.mark for row in rows):
+            yield (*words[:at], mark, *words[at + 2 :])
+
+
+def _rows(connection: Connection, typed: str, numbers: Sequence[str] = ()) -> list[Row]:
     asked = _read(typed)
     if asked is None:
         return []
@@ -62,8 +77,8 @@ def numbered(connection: Connection, typed: str, numbers: Sequence[str] = ()) ->
     values = {"kind": kind, "marks": json.dumps(list(marks))}
     if numbers:
         owners = json.dumps([fold(one) for one in numbers])
-        return [row.record for row in _ASKED_ON.all(connection, numbers=owners, **values)]
-    return [row.record for row in _ASKED.all(connection, **values)]
+        return _ASKED_ON.all(connection, numbers=owners, **values)
+    return _ASKED.all(connection, **values)
 
 
 def _read(typed: str) -> tuple[str, str] | None:

@@ -21,7 +21,7 @@ from sqlalchemy import ColumnElement, Connection, func, literal_column, select
 from sqlalchemy import union_all as all_of
 
 from conservedb.knowledge.layers import Bounds, names, possible, state
-from conservedb.questions import find_meeting
+from conservedb.questions import find_meeting, find_numbered
 from conservedb.questions.answers import Hit
 from conservedb.questions.asking import Question, Row, blank
 from conservedb.questions.find_answers import FoundGroup
@@ -166,7 +166,8 @@ def lying(
     named = Named(connection)
     said: dict[tuple[str, str, str], _Met] = {}
     more = False
-    for split in _splits(named, words):
+    spelt = (words, *find_numbered.as_marks(connection, words))
+    for split in (split for one in spelt for split in _splits(named, one)):
         rows, cut = _rows(connection, named, split)
         more |= cut
         for kind, row in rows:
