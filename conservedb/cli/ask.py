@@ -43,11 +43,17 @@ if TYPE_CHECKING:
     from conservedb.knowledge.research import Research
     from conservedb.questions.research_answers import Counts, ResearchRow
 
+_MORE = """\b
+Write `certainly` after the colon to leave out what holds only possibly:
+  conservedb ask 'material: certainly shellac'
+The keys that `rule` takes stand in the view v_rules:
+  conservedb sql "SELECT key, title FROM v_rules"
+"""
 _USES = ("layer, use or step", "layers, uses or steps")
 _ROWS = ("layers", "places", "interventions", "objects")
 
 
-@click.command("ask")
+@click.command("ask", epilog=_MORE)
 @click.argument("text", nargs=-1, metavar="QUESTION")
 @click.option("--saved", metavar="NAME", help="Ask the question kept under this name.")
 @click.option("--save", metavar="NAME", help="Keep the question under this name.")
@@ -300,16 +306,22 @@ def _row(row: ResearchRow) -> Json:
 
 def _keep(settings: Settings, name: str, research: Research, lines: Lines) -> int | None:
     """Keep the question; the number of the change set."""
-    from conservedb.cli.ending import Failed
+    from conservedb.cli.ending import MISUSED, NO, Failed
     from conservedb.cli.writing import opened
     from conservedb.exchange.keeping_questions import keep_question
 
     with opened(settings) as (engine, today):
         written = keep_question(engine, name, research, settings.who(), today)
     if written.faults:
-        told = [f"{one.value!r} {one.reason}; {one.remedy}" for one in written.faults]
         taken = [one.value for one in written.faults if one.column == "name"]
-        raise Failed("; ".join((*told, *(_how_to_free(one, research) for one in taken))))
+        told = [
+            f"{one.value!r} {one.reason}; {one.remedy}"
+            if one.value
+            else f"{one.reason}; {one.remedy}"
+            for one in written.faults
+        ]
+        freed = [_how_to_free(one, research) for one in taken]
+        raise Failed("; ".join((*told, *freed)), NO if taken else MISUSED)
     lines.gap()
     lines.add("kept as", name.strip())
     return written.set_number

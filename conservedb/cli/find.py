@@ -40,8 +40,9 @@ def command(settings: Settings, text: tuple[str, ...], most: int) -> None:
     """Find records by their words: numbers, marks, names, notes, materials, people, papers.
 
     Every word must begin a word of the same record, in any order; where no record has them all,
-    several of one object may have them together. The number of an object before or after the rest
-    looks at that object first. A date finds what was done then.
+    several of one object may have them together: an object with a location, a material, a role or
+    a person. The number of an object before or after the rest looks at that object first; "joint
+    14" finds the mark J14. A date finds what was done then, or perhaps then.
 
     Example: conservedb find SQ.1902.7 J1
     """

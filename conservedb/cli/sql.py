@@ -2,8 +2,9 @@
 
 JSON: {"columns": names, "rows": [[cells: text, number or null; bytes as "x'0a'"]], "more": true
 where rows were left out}; with a file {"file": path, "rows": number}; with `--views` {"days": how
-days are told, "views": [{"name", "meaning", "columns": [{"name", "meaning"}]}]}. Status 1 where
-the question took too long, 2 where it is not one SELECT that SQLite understands.
+days are told, "today": how to ask for today or a day, "views": [{"name", "meaning", "columns":
+[{"name", "meaning"}]}]}. Status 1 where the question took too long, 2 where it is not one SELECT
+that SQLite understands.
 """
 
 from __future__ import annotations
@@ -140,7 +141,7 @@ def _shown(cell: object) -> str:
 
 def _tell_views(as_json: bool) -> None:
     from conservedb.cli.printing import Lines, print_json, print_lines
-    from conservedb.store.view_shape import DAY_NUMBERS
+    from conservedb.store.view_shape import DAY_NUMBERS, TODAY_IN_SQL
     from conservedb.store.views import VIEWS
 
     if as_json:
@@ -152,13 +153,15 @@ def _tell_views(as_json: bool) -> None:
             }
             for view in VIEWS
         ]
-        print_json({"days": DAY_NUMBERS, "views": told})
+        print_json({"days": DAY_NUMBERS, "today": TODAY_IN_SQL, "views": told})
         return
     lines = Lines()
+    lines.add("today or a day", TODAY_IN_SQL)
+    lines.add("days", DAY_NUMBERS)
+    lines.gap()
     for view in VIEWS:
         lines.add(view.name, view.meaning)
         for column in view.columns:
             lines.add(column.name, column.meaning, depth=1)
         lines.gap()
-    lines.add("days", DAY_NUMBERS)
     print_lines(lines)

@@ -13,7 +13,8 @@ JSON, in the shapes of `json_shapes`:
    were called, and of which no statement names it, "unidentified_agents": uses without material},
  "recipes": keys of materials that contain it as a part; they are not counted here}
 
-A layer that may lie at several places stands once for each, never certain.
+A layer that may lie at several places stands once for each, never certain. Where the word is only
+what something was called that nobody identified, the error says how to ask for that.
 """
 
 from __future__ import annotations
@@ -22,13 +23,14 @@ from typing import TYPE_CHECKING
 
 import click
 
-from conservedb.cli.settings import Settings, asking, on_option, shared_options
+from conservedb.cli.settings import Connection, Settings, asking, on_option, shared_options
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
     from conservedb.cli.json_shapes import Json
     from conservedb.cli.printing import Lines
+    from conservedb.questions.answers import AsOf
     from conservedb.questions.uses_answers import AgentUse, UsesAnswer, UsesLayer
 
 
@@ -47,14 +49,40 @@ def command(settings: Settings, word: str, on: str | None) -> None:
     """
     from conservedb.cli.printing import print_json, print_lines
     from conservedb.questions.asof import as_of
-    from conservedb.questions.uses import uses
 
     with asking(settings) as (connection, today):
-        answer = uses(connection, word, as_of(on, today))
+        answer = _answer(connection, word, as_of(on, today))
     if settings.json:
         print_json(uses_json(answer))
     else:
         print_lines(uses_lines(answer))
+
+
+def _answer(connection: Connection, word: str, on: AsOf) -> UsesAnswer:
+    """The uses of what is meant; where only things as found are called so, how to ask for them."""
+    from shlex import quote
+
+    from conservedb.cli.ending import NO, Failed
+    from conservedb.knowledge.research import Condition, Research
+    from conservedb.knowledge.research_words import say_conditions
+    from conservedb.questions.basics import Ambiguous, NoSuch
+    from conservedb.questions.research_on_record import is_called
+    from conservedb.questions.uses import uses
+
+    try:
+        return uses(connection, word, on)
+    except Ambiguous:
+        raise
+    except NoSuch as problem:
+        if not is_called(connection, word):
+            raise
+        asked = say_conditions(Research("layers", Condition("material", word)))
+        said = str(problem).removesuffix("?")
+        raise Failed(
+            f"{said}; it is a word as found: conservedb ask {quote(asked)}",
+            NO,
+            {"nearest": list(problem.nearest)},
+        ) from problem
 
 
 def uses_json(answer: UsesAnswer) -> Json:

@@ -16,6 +16,9 @@ from conservedb.questions.answers import NoSuch
 from conservedb.questions.research_saved import saved
 from conservedb.store.log import Author
 
+LONGEST_NAME = 200
+"""Letters of a name."""
+
 
 def keep_question(
     engine: Engine,
@@ -27,7 +30,7 @@ def keep_question(
 ) -> Written:
     """Keep a question under a name that no other bears; it says who kept it, and when.
 
-    Where the name is taken, there is a fault, and nothing is written.
+    Where the name is taken, missing or too long, there is a fault, and nothing is written.
 
     Raises:
         DatabaseProblem: the file cannot be written.
@@ -43,10 +46,20 @@ def keep_question(
     }
 
     def compose(refs: Refs) -> list[Entry]:
+        _refuse_unfit(name)
         _refuse_taken(refs.connection, name)
         return [*writer(refs, who), Entry("saved_questions", cells)]
 
     return enter(engine, compose, Author(who, "recorded"), today)
+
+
+def _refuse_unfit(name: str) -> None:
+    """Refuse a name that is blank, or longer than anybody types it again."""
+    reason = "" if name else "a name is missing"
+    if len(name) > LONGEST_NAME:
+        reason = f"the name has {len(name):,} letters, more than {LONGEST_NAME}"
+    if reason:
+        raise Refused([Fault(SAVED_QUESTIONS.file, 0, "", "", reason, "write a short name")])
 
 
 def _refuse_taken(connection: Connection, name: str) -> None:

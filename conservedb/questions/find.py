@@ -2,11 +2,12 @@
 
 Every word typed must begin a word of the same record, in any order; case, accents and joining
 signs are left aside. What is called exactly so comes first, then names before other words. The
-number of an object before or after the rest looks at that object first. Where little begins so, a
-part of a word of a name counts. Where no record has all the words, those of one object that have
-them together are looked for: by the title of an object and the rest (`_on_called`), and by a
-material where it lies (`find_together`). Where nothing is found at all, words like those typed
-that find something are offered.
+number of an object before or after the rest looks at that object first. A date finds what was done
+then (`find_dated`), a kind of place with a number its mark (`find_numbered`). Where little begins
+so, a part of a word of a name counts. Where no record has all the words, those of one object that
+have them together are looked for: by the title of an object and the rest (`_on_called`), and by a
+material, a role or a person where they meet (`find_together`). Where nothing is found at all,
+words like those typed that find something are offered.
 """
 
 from __future__ import annotations
@@ -19,7 +20,14 @@ from dataclasses import dataclass, field, replace
 
 from sqlalchemy import Connection, Table, bindparam, func, select
 
-from conservedb.questions import find_dated, find_near, find_refs, find_together, find_used
+from conservedb.questions import (
+    find_dated,
+    find_near,
+    find_numbered,
+    find_refs,
+    find_together,
+    find_used,
+)
 from conservedb.questions.answers import Hit
 from conservedb.questions.asking import Question, blank
 from conservedb.questions.find_answers import FoundAnswer, FoundGroup
@@ -32,6 +40,7 @@ from conservedb.questions.find_hits import (
     is_exact,
     ranked,
 )
+from conservedb.questions.find_meeting import MOST_OBJECTS
 from conservedb.questions.find_records import SHOWN
 from conservedb.questions.find_words import spans
 from conservedb.records.behaviour import material_value
@@ -50,7 +59,7 @@ _CONSIDERED = 60
 _ON_OBJECT = 500
 _COUNTED = 10_000
 _FEW = 3
-_TOGETHER = "several records of one object have these words together"
+_TOGETHER = "these have all the words only together with their object, material or people"
 _PLACED = {"object", "component", "place"}
 
 
@@ -93,6 +102,7 @@ STATEMENTS = (
     _CALLED,
     *find_dated.STATEMENTS,
     *find_near.STATEMENTS,
+    *find_numbered.STATEMENTS,
     *find_refs.STATEMENTS,
     *find_together.STATEMENTS,
     *find_used.STATEMENTS,
@@ -127,7 +137,10 @@ def find(connection: Connection, text: str, most: int = MOST) -> FoundAnswer:
     """
     whole = text.encode("utf-8", "replace").decode().strip()  # halves of surrogate pairs
     words = search.words_of(whole)
-    typed = Typed(whole, words[: search.MOST_WORDS])
+    sought = words[: search.MOST_WORDS]
+    typed = Typed(whole, sought)
+    if find_dated.is_about(whole):  # "c." would begin any word
+        sought, typed = (whole,), Typed(whole, sought[1:] or sought)
     found: Gathered = defaultdict(_Of)
     if whole:
         _exactly(connection, whole, found)
@@ -136,11 +149,11 @@ def find(connection: Connection, text: str, most: int = MOST) -> FoundAnswer:
         nothing = "there is no letter and no digit in it to look for"
         return FoundAnswer(groups, (), nothing if whole and not groups else "")
     _on_object(connection, typed, found)
-    _beginning(connection, typed.words, _CONSIDERED, found)
+    _beginning(connection, sought, _CONSIDERED, found)
     _unwritten(connection, typed, found)
     _dated(connection, typed.whole, found)
     if _few(found):
-        for table, records in find_near.inside(connection, typed.words).items():
+        for table, records in find_near.inside(connection, sought).items():
             found[table].inside += records
     groups = _groups(connection, typed, found, most)
     remark = ""
@@ -148,10 +161,15 @@ def find(connection: Connection, text: str, most: int = MOST) -> FoundAnswer:
         remark = f"only the first {search.MOST_WORDS} words were looked for"
     together = () if _placed(found, groups) else _together(connection, typed, most, bool(groups))
     if together:
-        return FoundAnswer((*together, *groups), (), _TOGETHER)
+        several = sum(group.total for group in together) > 1 and not groups
+        return FoundAnswer((*together, *groups), (), remark or _TOGETHER * several)
     if groups:
         return FoundAnswer(groups, (), remark)
-    return FoundAnswer((), *find_near.instead(connection, typed.words, remark))
+
+    def finds(others: Sequence[str]) -> bool:
+        return bool(_together(connection, Typed(" ".join(others), tuple(others)), 1, False))
+
+    return FoundAnswer((), *find_near.instead(connection, typed.words, remark, finds))
 
 
 def _few(found: Gathered) -> bool:
@@ -171,6 +189,7 @@ def _exactly(connection: Connection, whole: str, found: Gathered) -> None:
     folded = fold(whole)
     for table, question in _EXACT:
         found[table].first += (row.record for row in question.all(connection, name=folded))
+    found["place"].first += find_numbered.numbered(connection, whole)
     if _LIKE_CAS(folded):
         rows = _REGISTERED.all(connection, name=folded)
         found["material"].first += (row.record for row in rows)
@@ -198,6 +217,8 @@ def _of_objects(connection: Connection, numbers: Sequence[str], rest: str, found
     for table, record in find_refs.of_objects(connection, numbers, rest):
         found[table].first.append(record)
         found[table].more |= len(found[table].first) >= find_refs.CONSIDERED
+    if numbers:
+        found["place"].first += find_numbered.numbered(connection, rest, numbers)
     for number in numbers:
         _dated(connection, rest, found, number)
     words = search.words_of(rest)
@@ -222,7 +243,7 @@ def _unwritten(connection: Connection, typed: Typed, found: Gathered) -> None:
 
 
 def _dated(connection: Connection, typed: str, found: Gathered, number: str = "") -> None:
-    """What was done within the date that was typed."""
+    """What was done within the date that was typed, or perhaps."""
     for table, records, more in find_dated.dated(connection, typed, number):
         found[table].on += records
         found[table].more |= more
@@ -233,13 +254,14 @@ def _together(
 ) -> tuple[FoundGroup, ...]:
     """What of one object has the words together: where materials lie, before the rest.
 
-    Where some record was `found`, the rest is not looked for.
+    Where some record was `found`, the rest is looked for only where it is a place by its number.
     """
     if len(typed.words) < 2:
         return ()
     day = today(connection).toordinal()
     lying = find_together.lying(connection, typed.words, day, most)
-    called = () if found else _on_called(connection, typed, most)
+    numbered = any(find_numbered.is_numbered(rest) for _, rest in _halves(typed.whole))
+    called = () if found and not numbered else _on_called(connection, typed, most)
     groups = {group.kind: group for group in lying}
     for group in called:
         before = groups.get(group.kind, FoundGroup(group.kind, (), 0))
@@ -257,7 +279,7 @@ def _on_called(connection: Connection, typed: Typed, most: int) -> tuple[FoundGr
         words = search.words_of(name)
         if not words or not search.words_of(rest):
             continue
-        objects = search.within(connection, words, "object", most=find_together.MOST_OBJECTS)
+        objects = search.within(connection, words, "object", most=MOST_OBJECTS)
         rows = _CALLED.all(connection, wanted=json.dumps(objects))
         titles = {row.number: row.title for row in rows}
         found: Gathered = defaultdict(_Of)

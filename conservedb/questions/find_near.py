@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import difflib
 import itertools
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from typing import Any
 
 from sqlalchemy import Connection, Table, bindparam, func, select
@@ -80,11 +80,17 @@ def inside(connection: Connection, words: Sequence[str]) -> dict[str, list[int]]
 
 
 def instead(
-    connection: Connection, words: Sequence[str], remark: str
+    connection: Connection,
+    words: Sequence[str],
+    remark: str,
+    together: Callable[[Sequence[str]], bool],
 ) -> tuple[tuple[str, ...], str]:
     """For words that find nothing: others that find something, and a remark.
 
     They differ from those typed where these find nothing.
+
+    Args:
+        together: whether several records of one object have all of some words.
     """
     choices: list[list[str]] = []
     known: dict[str, str] = {}
@@ -99,9 +105,12 @@ def instead(
         choices.append([known[one] for one in alike])
     if all(choice == [word] for choice, word in zip(choices, words, strict=True)):
         return (), remark or "each of these words is on record, but no record has all of them"
-    tried = itertools.islice(itertools.product(*choices), _TRIED)
+    tried = list(itertools.islice(itertools.product(*choices), _TRIED))
     offered = (" ".join(one) for one in tried if search.matching(connection, one, most=1))
-    return tuple(itertools.islice(offered, _OFFERED)), remark
+    near = tuple(itertools.islice(offered, _OFFERED))
+    if not near:
+        near = tuple(" ".join(one) for one in tried[:_OFFERED] if together(one))
+    return near, remark
 
 
 def _known(connection: Connection) -> dict[str, str]:

@@ -29,6 +29,14 @@ DAY_NUMBERS = (
     f" {NEVER} (not known to have happened)."
 )
 """How to read the days of every view."""
+_TODAY = "date('now', 'localtime')"
+TODAY_IN_SQL = (
+    f"Columns named ..._day are ISO text: compare them with {_TODAY} for today or with"
+    " '2026-11-02' for a day. Columns named ..._number are no dates written as digits: compare them"
+    f" with julianday({_TODAY}) - {_JULIAN} for today, julianday('2026-11-02') - {_JULIAN} for a"
+    " day."
+)
+"""How to ask the views for today, or for a day."""
 
 
 class ViewColumn(NamedTuple):

@@ -34,6 +34,7 @@ VIEWS: tuple[View, ...] = (
     lists.PEOPLE,
     lists.SOURCES,
     STATED,
+    lists.RULES,
     lists.QUESTIONS,
     lists.CHANGES,
 )

@@ -1,4 +1,4 @@
-"""Views of what records refer to (materials, people, sources), of kept questions, of the log."""
+"""Views of what records refer to (materials, people, rules), of kept questions, of the log."""
 
 from __future__ import annotations
 
@@ -72,6 +72,25 @@ SOURCES = View(
         *own("so", note="remarks", uuid=UUID),
     ),
     "FROM source so",
+)
+
+RULES = View(
+    "v_rules",
+    "rules of the trade, by which records and work are judged",
+    (
+        *own("ru", key="key of the rule, as conservedb ask takes it: rule: KEY"),
+        *own("ru", title="what it is called", severity="block, warn or inform"),
+        given(
+            "active", "coalesce(ru.active, 'yes')", "yes or no: whether anything is judged by it"
+        ),
+        given(
+            "judges",
+            "CASE ru.judges WHEN 'safety' THEN 'objects' WHEN 'conduct' THEN 'steps' END",
+            "objects: how safe they are now; steps: how work is done",
+        ),
+        *own("ru", sentence="what it says", note="remarks", uuid=UUID),
+    ),
+    "FROM rule ru",
 )
 
 QUESTIONS = View(

@@ -102,6 +102,40 @@ def test_a_question_is_kept_asked_again_withdrawn_and_brought_back(writing: Comm
     assert writing("verify").status == 0
 
 
+@pytest.mark.parametrize(
+    ("name", "said"),
+    [("", "a name is missing"), (" ", "a name is missing"), ("n" * 201, "201 let")],
+)
+def test_a_name_nobody_could_ask_for_is_refused(writing: Command, name: str, said: str) -> None:
+    refused = writing("ask", "layers", "--save", name)
+    assert refused.status == 2 and said in refused.err
+    assert "amend" not in refused.err and len(refused.err) < 200
+    assert writing("ask", "layers", "--save", name[1:].strip() or "n" * 200).status == 0
+    assert len(writing("ask", "--list").lines) == 1
+
+
+def test_the_help_tells_of_certainly_and_of_the_keys_of_rules(ask: Command) -> None:
+    """Each command that it names is carried out as a shell reads it."""
+    told = ask("ask", "--help").out.partition("--help")[2].splitlines()
+    named = [shlex.split(line)[1:] for line in told if line.strip().startswith("conservedb ")]
+    assert [words[0] for words in named] == ["ask", "sql"]
+    assert "certainly" in named[0][1] and "v_rules" in named[1][1]
+    assert all(ask(*words).status in (0, 1) for words in named)
+
+
+def test_uses_of_a_word_as_found_say_how_to_ask_for_it(writing: Command) -> None:
+    """The command that is named finds the layer; a shell reads it as one word."""
+    words = "GUM"
+    made = writing("record", "layer", "object=Q.1", "place=S1", "ref=L90", f"material={words}")
+    assert made.status == 0, made.err
+    refused = writing("uses", words)
+    assert refused.status == 1 and "it is a word as found: " in refused.err
+    command = shlex.split(refused.err.partition("it is a word as found: ")[2])
+    assert [row["ref"] for row in writing(*command[1:], "--json").json["found"]][:1] == ["L90"]
+    assert "it is a word as found: conservedb ask" in writing("uses", words, "--json").json["error"]
+    assert "as found" not in writing("uses", "nosuchlacquer").err
+
+
 def test_a_name_that_is_taken_can_be_given_to_another_question(writing: Command) -> None:
     """The commands that the message names do what it says, as a shell reads them."""
     name, asked = "It's mine", 'places where technique: "a ""b"""'

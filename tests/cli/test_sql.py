@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 import csv
+import datetime
 import hashlib
 import io
 import json
+import re
 import sqlite3
 import time
 from pathlib import Path
@@ -198,6 +200,27 @@ def test_views_are_told(conservedb: Command) -> None:
     shown = conservedb("sql", "--views")
     assert all(f"{name}: " in shown.out for name in columns)
     assert "\n  mass_kg: mass in kg\n" in shown.out
+
+
+def test_the_head_of_the_views_says_how_to_ask_for_a_day(ask: Command) -> None:
+    """What it names gives the day number of Python, whose 0001-01-01 is 1 too."""
+    head = ask("sql", "--views").lines[:2]
+    assert head[0].startswith("today or a day: ") and head[1].startswith("days: ")
+    first, second = re.findall(r"julianday\(.+?'\)+ - [\d.]+", head[0])
+    (day,) = ask("sql", f"SELECT {second}", "--json").json["rows"]
+    assert day == [datetime.date(2026, 11, 2).toordinal()]
+    before = datetime.date.today().toordinal()
+    ((today,),) = ask("sql", f"SELECT {first}", "--json").json["rows"]
+    assert before <= today <= datetime.date.today().toordinal()
+
+
+def test_the_view_of_rules_gives_the_keys_that_ask_takes(ask: Command) -> None:
+    sql = "SELECT key, severity, active, judges FROM v_rules"
+    rows = ask("sql", sql, "--json").json["rows"]
+    assert len(rows) > 10 and {row[3] for row in rows} == {"objects", "steps"}
+    assert {row[2] for row in rows} == {"yes"}
+    safety = next(row[0] for row in rows if row[3] == "objects")
+    assert ask("ask", f"objects where rule: {safety}").status == 0
 
 
 def test_a_question_from_standard_input(ask: Command, monkeypatch: pytest.MonkeyPatch) -> None:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 import pytest
 from sqlalchemy import Connection, Engine
 
@@ -155,3 +157,47 @@ def test_a_material_says_how_much_there_is_of_it(
     """As counted by hand in the tables of the department; of a class with all below it."""
     (hit,) = (hit for hit in found(connection, key, "material") if hit.detail == key)
     assert hit.used == used
+
+
+@pytest.mark.parametrize(
+    ("typed", "refs"),
+    [
+        ("c. 1980", ["i1980"]),
+        ("ca 1980", ["i1980"]),
+        ("May 2012", ["i2012"]),
+        ("4 May 2012", ["i2012"]),
+        ("June 2012", []),
+        ("Q.1 4 May 2012", ["i2012"]),
+        ("2012-04/2012-05-02", ["i2012"]),
+        ("Q.2 4 May 2012", []),
+    ],
+)
+def test_what_was_perhaps_done_then_is_found_with_its_date(
+    connection: Connection, typed: str, refs: list[str]
+) -> None:
+    """A step that is dated May 2012 and the 4th of that month overlap; it is shown as written."""
+    details = [hit.detail for hit in found(connection, typed, "step")]
+    assert [detail.split(",")[0] for detail in details] == refs
+    assert all(re.search(r", (1980|2012-05)$", detail) for detail in details)
+
+
+def test_what_lies_within_a_date_comes_before_what_only_overlaps(connection: Connection) -> None:
+    """L5 is of "c. 1950", the year; L4 of 1950, so both hold the month."""
+    refs = [hit.detail.split(",")[0] for hit in found(connection, "March 1950", "layer")]
+    assert sorted(refs) == ["L4", "L5"]
+    within = [hit.detail.split(",")[0] for hit in found(connection, "1988/1989-06", "step")]
+    assert within == ["i1989"]
+
+
+@pytest.mark.parametrize("typed", ["before 1956", "not after 1955", "../1955", "Q.1 before 1956"])
+def test_a_date_with_an_open_end_finds_the_same_bounds(connection: Connection, typed: str) -> None:
+    """L8 is of some day up to the end of 1955, in EDTF ../1955."""
+    refs = [hit.detail.split(",")[0] for hit in found(connection, typed, "layer")]
+    assert refs == ["L8"]
+    assert not found(connection, "before 1957", "layer")
+
+
+def test_a_short_word_for_about_begins_no_other_word(connection: Connection) -> None:
+    """Walter Orde's note has no date; "c" would begin "Calder" and the words of a layer."""
+    kinds = {hit.kind for hit in find(connection, "c. 1950").hits}
+    assert kinds == {"layer"}

@@ -44,6 +44,7 @@ TABLES = {
     "v_people": "person",
     "v_sources": "source",
     "v_statements": "statement",
+    "v_rules": "rule",
     "v_questions": "saved_question",
     "v_changes": "change",
 }
