@@ -307,6 +307,5 @@ def bindings(where: str = "") -> list[BindingType]:
 def key_line(where: str, width: int = NARROW) -> tuple[Action, ...]:
     """The actions worth a place in a key line of so many cells, as many as have room."""
     ranked = sorted((one for one in actions_of(where) if one.rank), key=lambda one: one.rank)
-    begins = accumulate((len(one.shown) + 1 + len(one.label) + GAP for one in ranked), initial=1)
-    next(begins)
-    return tuple(one for one, end in zip(ranked, begins, strict=True) if end - GAP < width)
+    ends = accumulate(len(one.shown) + 1 + len(one.label) + GAP for one in ranked)
+    return tuple(one for one, end in zip(ranked, ends, strict=True) if 1 + end - GAP < width)
