@@ -19,7 +19,7 @@ class Action:
         title: a short title for the palette.
         help: one sentence.
         where: the screens that have it; none where it is the app's and works on every screen.
-        rank: place in the key line, lowest first; 0 keeps it out.
+        rank: place in the key line, lowest first, and of equal ones as written; 0 keeps it out.
     """
 
     name: str

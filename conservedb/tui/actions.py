@@ -14,7 +14,8 @@ from conservedb.tui.action import FORM, Action, Motion
 from conservedb.tui.actions_recording import RECORDING
 from conservedb.tui.actions_research import RESEARCH, RESEARCH_MOTIONS
 
-WIDEST = 79  # cells of the key line, for the narrowest terminal
+NARROW = 80  # cells of the narrowest terminal
+GAP = 3  # cells between two keys
 SCREENS = ("start", "object", "material", "removal", "treatment", "research")
 
 
@@ -109,7 +110,7 @@ _READING = (
         "full text",
         "Full text of what is selected",
         "Everything on record about the line under the cursor, nothing shortened.",
-        ("object", "material", "removal", "treatment", "research"),
+        ("object", "material", "removal", "treatment"),
         8,
     ),
     Action(
@@ -303,8 +304,8 @@ def bindings(where: str = "") -> list[BindingType]:
     ]
 
 
-def key_line(where: str) -> tuple[Action, ...]:
-    """The actions worth a place in the key line of a screen, seven at most."""
+def key_line(where: str, width: int = NARROW) -> tuple[Action, ...]:
+    """The actions worth a place in a key line of so many cells, as many as have room."""
     ranked = sorted((one for one in actions_of(where) if one.rank), key=lambda one: one.rank)
-    ends = accumulate(len(one.shown) + len(one.label) + 4 for one in ranked)
-    return tuple(one for one, end in zip(ranked, ends, strict=True) if end <= WIDEST)[:7]
+    ends = accumulate(len(one.shown) + 1 + len(one.label) + GAP for one in ranked)
+    return tuple(one for one, end in zip(ranked, ends, strict=True) if 1 + end - GAP < width)

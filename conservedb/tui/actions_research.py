@@ -13,8 +13,9 @@ RESEARCH = (
         "F4",
         "research",
         "Research in all objects",
-        "Ask for layers, locations, interventions or objects by conditions. From a material, it is"
-        " asked where else that is.",
+        "Ask for layers, places, interventions or objects by conditions. From a material, it is"
+        " asked where else that is; from the start, the question that was left last is there again"
+        " (Del on its first line takes all away).",
         ("start", "object", "material"),
         9,
     ),
@@ -35,7 +36,8 @@ RESEARCH = (
         "Del",
         "take away",
         "Take a condition away",
-        "The condition under the cursor no longer counts, nor does all that belongs to a group.",
+        "The condition under the cursor no longer counts, nor does all that belongs to a group. On"
+        " the first line it takes all away, to begin anew; Esc leaves the question for next time.",
         _HERE,
     ),
     Action(
@@ -46,6 +48,7 @@ RESEARCH = (
         "Negate, or no longer",
         "What is under the cursor must not hold; once more, it must.",
         _HERE,
+        7,
     ),
     Action(
         "switch",
@@ -73,10 +76,11 @@ RESEARCH = (
         "h",
         "has",
         "Ask for what it has, or no longer",
-        "Of locations, interventions and objects: the condition or group under the cursor is asked"
-        " of a layer or use by itself, so that others can be asked for beside it; n then asks"
-        " that there is none.",
+        "Of places, interventions and objects: the condition or group under the cursor is asked of"
+        " a layer or use by itself, and a adds others beside it; n on its line asks that there is"
+        " none.",
         _HERE,
+        7,
     ),
     Action(
         "surely",
@@ -103,7 +107,8 @@ RESEARCH = (
         "w",
         "rows",
         "Ask for other rows",
-        "Layers and uses of agents, locations, interventions, objects: the next of these.",
+        "Layers and uses of agents, places, interventions, objects: the next of these. What a row"
+        " has is not asked of layers.",
         _HERE,
         4,
     ),
@@ -134,6 +139,7 @@ RESEARCH = (
         "Questions that are kept",
         "All that are kept, each told in words: Enter asks one again, Del withdraws it.",
         _HERE,
+        7,
     ),
     Action(
         "compare",
@@ -143,6 +149,7 @@ RESEARCH = (
         "Compare two days",
         "Type two days: what answers on the one and not on the other, or less surely.",
         _HERE,
+        7,
     ),
     Action(
         "bars",
@@ -150,17 +157,20 @@ RESEARCH = (
         "g",
         "bars",
         "Count the answer as bars",
-        "By decade, class of material, person or kind of object; certain and possible apart.",
+        "By decade or kind of object, layers by class of material too, layers and interventions by"
+        " person; certain and possible apart.",
         _HERE,
+        7,
     ),
     Action(
         "survival",
         ("y",),
         "y",
-        "years",
+        "lasting",
         "How long the layers last",
         "How many of the layers asked for are still there after so many years, as far as known.",
         _HERE,
+        7,
     ),
     Action(
         "write_answer",
@@ -170,12 +180,24 @@ RESEARCH = (
         "Write the answer to a file",
         "Every row of it into a new file: CSV, JSON lines or a workbook.",
         _HERE,
+        7,
+    ),
+    Action(
+        "in_full",
+        ("f",),
+        "f",
+        "full text",
+        "The question or row in full",
+        "In the question, the whole of it as a sentence, of which the title has room for one line,"
+        " and as text; in the answer, all of the row under the cursor.",
+        _HERE,
+        8,
     ),
 )
 
 RESEARCH_MOTIONS = (
     Motion("Tab, Shift+Tab", "go from the question to the answer, and back"),
     Motion("Up, Down", "move in a list; PgUp, PgDn, Home and End move further"),
-    Motion("Enter", "change the condition under the cursor; open a row at its location"),
+    Motion("Enter", "change the condition under the cursor; open a row at its place"),
     Motion("Mouse", "click a heading to sort by it; a line to select it, and again to open it"),
 )

@@ -26,7 +26,6 @@ class Column(NamedTuple):
         name: by which rows are sorted.
         heading: what stands above it.
         least, good, most: cells that it needs, reads well in, and can use.
-        rank: columns of a low rank are the last to be left out.
     """
 
     name: str
@@ -34,37 +33,49 @@ class Column(NamedTuple):
     least: int
     good: int
     most: int
-    rank: int
 
 
+_NUMBER = Column("layers", "found", 5, 5, 8)
+"""How many layers and uses answer at a row of several; nothing is sorted by it."""
 _COLUMNS = {
     one.name: one
     for one in (
-        Column("sureness", "how sure", 12, 12, 12, 0),
-        Column("object", "object", 11, 12, 14, 1),
-        Column("title", "title", 12, 12, 44, 9),
-        Column("place", "place", 5, 5, 12, 2),
-        Column("what", "what", 6, 6, 6, 11),
-        Column("ref", "ref", 5, 6, 10, 10),
-        Column("material", "material", 12, 18, 26, 3),
-        Column("role", "role", 9, 9, 14, 6),
-        Column("kind", "kind", 9, 9, 14, 8),
-        Column("people", "people", 10, 12, 26, 7),
-        Column("date", "date", 10, 18, 24, 4),
-        Column("state", "state", 14, 14, 15, 5),
+        Column("sureness", "how sure", 12, 12, 12),
+        Column("object", "object", 11, 11, 14),
+        Column("title", "title", 12, 22, 44),
+        Column("place", "place", 5, 6, 12),
+        Column("what", "what", 6, 6, 6),
+        Column("ref", "ref", 7, 7, 10),
+        Column("material", "material", 12, 18, 26),
+        Column("role", "role", 9, 9, 14),
+        Column("kind", "kind", 9, 9, 14),
+        Column("people", "people", 10, 12, 26),
+        Column("date", "date", 10, 18, 24),
+        Column("state", "state", 14, 14, 15),
+        _NUMBER,
     )
 }
-_CORE = 5
-"""The rank up to which columns come before the good widths of others."""
 _OF_ROWS = {
-    "layers": tuple(_COLUMNS),
+    "layers": tuple(name for name in _COLUMNS if name != _NUMBER.name),
     "places": ("sureness", "object", "title", "place", "date"),
     "interventions": ("sureness", "object", "title", "ref", "kind", "people", "date"),
     "objects": ("sureness", "object", "title", "date"),
 }
 """The columns in which rows of a kind hold anything."""
-_NUMBER = Column("layers", "layers", 6, 6, 8, 6)
-"""How many layers and uses answer at a row of several; nothing is sorted by it."""
+_LAST_LEFT_OUT = {
+    "layers": (
+        *("sureness", "object", "place", "material", "date", "state"),
+        *("role", "people", "kind", "title", "ref", "what"),
+    ),
+    "places": ("sureness", "object", "place", "date", "title", _NUMBER.name),
+    "interventions": (
+        *("sureness", "object", "ref", "kind", "people", "date", "title", _NUMBER.name),
+    ),
+    "objects": ("sureness", "object", "date", "title", _NUMBER.name),
+}
+"""The same, and how many; those without which the others say least come first."""
+_CORE = 6
+"""So many of these come before the good widths of others."""
 
 
 def columns_of(rows: str) -> tuple[Column, ...]:
@@ -81,16 +92,15 @@ def fitted(rows: str, width: int, order: str) -> tuple[tuple[Column, int], ...]:
     offered = columns_of(rows)
     if rows != "layers":
         offered = (*offered, _NUMBER)
-    ranked = sorted(offered, key=lambda one: -1 if one.name == order else one.rank)
+    ranked = sorted(
+        (_COLUMNS[name] for name in _LAST_LEFT_OUT[rows]), key=lambda c: c.name != order
+    )
     cells = _first(ranked, {one.name: one.good for one in offered}, width)
-    if any(one.rank <= _CORE and one.name not in cells for one in ranked):
+    if any(one.name not in cells for one in ranked[:_CORE]):
         cells = _first(ranked, {one.name: one.least for one in offered}, width)
     left = width - sum(cells.values()) - GAP * (len(cells) - 1)
-    for column in ranked:
-        if column.name in cells:
-            more = max(min(column.most - cells[column.name], left), 0)
-            cells[column.name] += more
-            left -= more
+    cells, left = _widened(cells, {one.name: one.good for one in ranked}, left)
+    cells, _ = _widened(cells, {one.name: one.most for one in ranked}, left)
     return tuple((one, cells[one.name]) for one in offered if one.name in cells)
 
 
@@ -101,19 +111,27 @@ def _first(ranked: Sequence[Column], cells: Mapping[str, int], width: int) -> di
     return {name: cells[name] for name in found}
 
 
+def _widened(
+    cells: Mapping[str, int], wanted: Mapping[str, int], left: int
+) -> tuple[dict[str, int], int]:
+    """What is left shared evenly among columns that want more, and what nobody wants."""
+    wide = dict(cells)
+    while growing := [name for name in wide if wide[name] < wanted[name]][: max(left, 0)]:
+        for name in growing:
+            wide[name] += 1
+        left -= len(growing)
+    return wide, left
+
+
 def headings(columns: Sequence[tuple[Column, int]], order: str, *, descending: bool) -> Content:
     """The line above the rows; a sign at the column by which they are sorted."""
     return _line(
         columns,
         lambda name: plain(
-            f"{_heading(name)}{(DOWN if descending else UP) if name == order else ''}",
+            f"{_COLUMNS[name].heading}{(DOWN if descending else UP) if name == order else ''}",
             STRONG if name == order else QUIET,
         ),
     )
-
-
-def _heading(name: str) -> str:
-    return _NUMBER.heading if name == _NUMBER.name else _COLUMNS[name].heading
 
 
 def row_line(columns: Sequence[tuple[Column, int]], row: ResearchRow) -> Content:

@@ -13,8 +13,10 @@ from textual.screen import Screen
 from conservedb.tui.action import FORM
 from conservedb.tui.actions import SCREENS, bindings
 from conservedb.tui.in_order import InOrder
+from conservedb.tui.researching import LastQuestion
 from conservedb.tui.screens.start import StartScreen
 from conservedb.tui.theme import IN_ANSI, NAME, OWN, THEME
+from conservedb.tui.widgets.key_line import KeyLine
 
 if TYPE_CHECKING:
     from textual.command import Provider
@@ -43,6 +45,7 @@ class ConservedbApp(InOrder):
         self, reading: Reading, desk: Desk | None = None, researcher: Researcher | None = None
     ) -> None:
         self.reading, self.desk, self.researcher = reading, desk, researcher
+        self.last_question = LastQuestion()
         super().__init__()
         self.register_theme(THEME)
         if "TEXTUAL_THEME" not in os.environ:
@@ -61,6 +64,13 @@ class ConservedbApp(InOrder):
     def get_default_screen(self) -> Screen[None]:
         """The start lies below everything else."""
         return StartScreen(self.reading)
+
+    def before_key(self) -> None:
+        """What was told by a key before has been read."""
+        for screen in self.screen_stack:
+            for line in screen.children:
+                if isinstance(line, KeyLine):
+                    line.clear()
 
     def action_help(self) -> None:
         """Every key of this screen."""

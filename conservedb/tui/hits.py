@@ -22,7 +22,6 @@ NEAR = "near"
 FOUND = "bold underline"
 """The style of words that were looked for: it can be seen without colours too."""
 _NO_SCREEN = {
-    "person": "a person has no screen yet; open an object to read who did what",
     "source": "a paper has no screen yet; open an object to read what it says",
     "term": "a word of the trade has no screen; all that is on record of it stands here",
     "batch": "a batch has no screen yet; open an object to read where it was used",

@@ -104,7 +104,12 @@ class InOrder(App[None]):
             self._typed_ahead.append(event)
             await self._give_out()
         else:
+            if isinstance(event, Key | Paste) and not event.is_forwarded:
+                self.before_key()
             await super().on_event(event)
+
+    def before_key(self) -> None:
+        """A key or paste is about to have its effect."""
 
     def _keeps_order(self) -> bool:
         return bool(self._typed_ahead or self._holds) or isinstance(self._front(), Typed)
@@ -115,9 +120,10 @@ class InOrder(App[None]):
     async def _give_out(self) -> None:
         while self._typed_ahead and not self._holds:
             front = self._front()
+            if isinstance(front, Typed) and not front.ready:
+                return
+            self.before_key()
             if isinstance(front, Typed):
-                if not front.ready:
-                    return
                 await front.take(self._typed_ahead.popleft())
             else:
                 await super().on_event(self._typed_ahead.popleft())

@@ -49,6 +49,28 @@ class Asked:
         return replace(self, order=order, descending=turned)
 
 
+class LastQuestion:
+    """The question that was left last; nothing before there was one. It goes with the program.
+
+    Attributes:
+        name: under which it is kept; "" where it is not.
+    """
+
+    def __init__(self) -> None:
+        self.asked: Asked | None = None
+        self.name = ""
+        self._is_own = False
+
+    def leave(self, asked: Asked, name: str, *, is_own: bool) -> None:
+        """Have a question here when research is opened again.
+
+        Args:
+            is_own: whether somebody put it together; one that is not takes no such one's place.
+        """
+        if is_own or not self._is_own:
+            self.asked, self.name, self._is_own = asked, name, is_own
+
+
 class Researcher(Protocol):
     """Who answers. Calls block and come from worker threads; any may raise `Unanswered`."""
 
@@ -92,4 +114,10 @@ class Researcher(Protocol):
 def researcher_of(app: App[None]) -> Researcher | None:
     """Who answers in this program; None where there is no database to ask."""
     found: Researcher | None = getattr(app, "researcher", None)
+    return found
+
+
+def last_question(app: App[None]) -> LastQuestion:
+    """The question that was left last in this program."""
+    found: LastQuestion = getattr(app, "last_question", None) or LastQuestion()
     return found

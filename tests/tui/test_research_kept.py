@@ -9,19 +9,23 @@ import pytest
 from textual.pilot import Pilot
 
 from conservedb.exchange.importing import import_folder
-from conservedb.knowledge.research import And, Condition, Not, Or, Research
-from conservedb.knowledge.research_words import read, say
+from conservedb.knowledge.research import ROWS, And, Condition, Not, Or, Research
+from conservedb.knowledge.research_words import AskError, read, say
 from conservedb.questions.asof import as_of
 from conservedb.questions.display import show
 from conservedb.questions.research import rows
 from conservedb.questions.research_compared import Compared, compare
 from conservedb.questions.survival import survival
+from conservedb.questions.tally import WAYS, counted
 from conservedb.store.opening import open_database
+from conservedb.tui.screens.asking_sheets import DaysSheet
 from conservedb.tui.screens.compared import ComparedSheet
 from conservedb.tui.screens.entry_sheet import EntrySheet
 from conservedb.tui.screens.kept_questions import KeptSheet
+from conservedb.tui.screens.menu import MenuSheet
 from conservedb.tui.screens.object import ObjectScreen
 from conservedb.tui.screens.research import ResearchScreen
+from conservedb.tui.screens.research_kept import ways
 from tests.nasty import NASTY
 from tests.tui.at_research import TODAY, above, at_research, screen, table
 from tests.tui.conftest import NARROW, WIDE, press, screen_text
@@ -111,11 +115,19 @@ async def test_nothing_is_said_of_presence_where_the_question_asks_for_a_state(d
 
 async def test_a_day_that_cannot_be_read_is_said(demo: Path) -> None:
     async with at_research(demo, SHELLAC) as pilot:
-        await typed(pilot, "v", "Easter", "<enter>", "<enter>")
-        assert "cannot be read" in screen_text(pilot.app)
+        await typed(pilot, "v", "1880", "<enter>", "Easter", "<enter>")
+        sheet = pilot.app.screen
+        assert isinstance(sheet, DaysSheet)
+        assert [bool(row.problem) for row in sheet.rows] == [False, True]
+        assert "! the date 'Easter' cannot be read" in flat(pilot)
+        assert sheet.current is sheet.rows[1]
+        await typed(pilot, "<ctrl+u>", "1900", "<enter>")
+        assert isinstance(pilot.app.screen, ComparedSheet)  # the first day was not lost
+        await press(pilot, "escape")
         await typed(pilot, "d", "Easter", "<enter>")
-        assert "cannot be read" in screen_text(pilot.app)
-        assert isinstance(pilot.app.screen, ResearchScreen)
+        assert "! the date 'Easter' cannot be read" in flat(pilot)
+        await typed(pilot, "<ctrl+u>", "1900", "<enter>")
+        assert "as of the end of 1900" in screen_text(pilot.app)
 
 
 async def test_the_answer_is_counted_as_bars(demo: Path) -> None:
@@ -125,7 +137,25 @@ async def test_the_answer_is_counted_as_bars(demo: Path) -> None:
         assert "18 + 0 + 1" in screen_text(pilot.app)  # 1890s, as the command look tells
         await press(pilot, "escape")
         await typed(pilot, "w", "g", "c")
-        assert "places cannot be counted by class" in screen_text(pilot.app)
+        sheet = pilot.app.screen
+        assert isinstance(sheet, MenuSheet)
+        assert "decade" in flat(pilot) and "class" not in flat(pilot)
+
+
+@pytest.mark.parametrize("rows", ROWS)
+def test_rows_are_counted_in_all_ways_that_are_offered(demo: Path, rows: str) -> None:
+    """No other way is left out than those that the question refuses."""
+    engine, _ = open_database(demo)
+    offered = [one.name for one in ways(rows)]
+    with engine.connect() as connection:
+        for by in WAYS:
+            if by in offered:
+                counted(connection, Research(rows), (), by)
+            else:
+                with pytest.raises(AskError):
+                    counted(connection, Research(rows), (), by)
+    engine.dispose()
+    assert "decade" in offered
 
 
 @pytest.mark.parametrize("size", [NARROW, WIDE])

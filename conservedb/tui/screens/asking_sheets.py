@@ -1,8 +1,9 @@
-"""Sheets in which a question is typed: one condition, or the whole as text."""
+"""Sheets in which a question is typed: one condition, or the whole as text; or days of it."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import TYPE_CHECKING
 
 from textual import events, on
 from textual.timer import Timer
@@ -11,6 +12,7 @@ from conservedb.knowledge.research import FIELDS, Condition, Research, Tree
 from conservedb.knowledge.research_words import AskError, read
 from conservedb.tui.completing import date_words
 from conservedb.tui.condition_fields import TODAY, asked_for, condition_from, said
+from conservedb.tui.reading import Unanswered
 from conservedb.tui.recording import Completion, Field
 from conservedb.tui.researching import Researcher
 from conservedb.tui.screens.entry_sheet import EntrySheet
@@ -18,6 +20,9 @@ from conservedb.tui.text import QUIET, plain
 from conservedb.tui.widgets.form_found import Found
 from conservedb.tui.widgets.form_row import FieldRow
 from conservedb.tui.widgets.key_line import Shown
+
+if TYPE_CHECKING:
+    from conservedb.tui.reading import Reading
 
 LETTERS = 2
 PAUSE = 0.1  # seconds of quiet before anything is looked up
@@ -225,3 +230,43 @@ class ConditionSheet(AskingSheet):
             self.release("list")
 
         self.ask("find", question, show, refused)
+
+
+class DaysSheet(EntrySheet):
+    """Days, each of which is read before the sheet closes."""
+
+    NEEDED = "a day is needed here; Esc goes back"
+
+    def __init__(
+        self, reading: Reading, title: str, words: str, fields: tuple[Field, ...], foot: str
+    ) -> None:
+        super().__init__(title, [([plain(words, QUIET)], fields)], foot)
+        self._reading = reading
+
+    async def action_accept(self) -> None:
+        """Go on, unless a day cannot be read; then say so where it was typed."""
+        if self.lacking(self.NEEDED):
+            return
+        reading, answers = self._reading, self.answers()
+
+        def question() -> dict[str, str]:
+            problems = {}
+            for name, words in answers.items():
+                try:
+                    reading.as_of(words.strip())
+                except Unanswered as problem:
+                    problems[name] = str(problem)
+            return problems
+
+        def tried(problems: dict[str, str]) -> None:
+            wrong = [row for row in self.rows if row.field.name in problems]
+            for row in wrong:
+                row.show_problem(problems[row.field.name])
+            if wrong:
+                self.go(wrong[0])
+            else:
+                self.answer(answers)
+            self.release("days")
+
+        self.hold("days")
+        self.ask("days", question, tried)

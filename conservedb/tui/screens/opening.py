@@ -14,6 +14,8 @@ if TYPE_CHECKING:
 def screen_of(reading: Reading, hit: Hit, on: AsOf | None = None) -> Screen[None] | None:
     """The screen of a treatment, object, part, location or material; None for what has none.
 
+    Of a person it is research, asked for what that person took part in.
+
     Args:
         on: the day on which a material is to be shown; today by default.
     """
@@ -29,4 +31,10 @@ def screen_of(reading: Reading, hit: Hit, on: AsOf | None = None) -> Screen[None
         from conservedb.tui.screens.material import MaterialScreen
 
         return MaterialScreen(reading, hit.detail, on)
+    if hit.kind == "person":
+        from conservedb.knowledge.research import Condition, Research
+        from conservedb.tui.screens.research import ResearchScreen
+
+        took_part = Research("interventions", Condition("person", hit.label))
+        return ResearchScreen(reading, took_part)
     return None

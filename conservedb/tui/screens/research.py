@@ -9,9 +9,9 @@ from textual.binding import Binding
 from textual.containers import Vertical
 from textual.events import Key, Paste
 
-from conservedb.knowledge.research import Research
+from conservedb.knowledge.research import And, Research
 from conservedb.tui.actions import actions_of
-from conservedb.tui.researching import researcher_of
+from conservedb.tui.researching import last_question, researcher_of
 from conservedb.tui.screens.research_kept import Kept
 from conservedb.tui.text import plain
 from conservedb.tui.widgets.answers_table import AnswersTable
@@ -36,7 +36,10 @@ _MOVES = {
 
 
 class ResearchScreen(Kept):
-    """Asks the whole record; nothing is asked before there is a condition, or `r` is pressed."""
+    """Asks the whole record; nothing is asked before there is a condition, or `r` is pressed.
+
+    Where no question is given, it begins with the one that was left last.
+    """
 
     NAME = "research"
     CSS_PATH = "research.tcss"
@@ -50,7 +53,7 @@ class ResearchScreen(Kept):
     def __init__(self, reading: Reading, research: Research | None = None) -> None:
         super().__init__(research)
         self.reading = reading
-        self._given = research is not None
+        self._given = self.research if research is not None else None
 
     def compose(self) -> ComposeResult:
         """Title, the question, the answer, keys."""
@@ -62,17 +65,25 @@ class ResearchScreen(Kept):
         yield KeyLine(self.NAME)
 
     def on_mount(self) -> None:
-        """Ask what was given, if anything was."""
+        """Ask what was given or left last, if anything was."""
         self.researcher = researcher_of(self.app)
         reading = self.reading
+        last = last_question(self.app)
+        if self._given is None and last.asked is not None:
+            self.begin_with(last.asked, last.name)
         self.ask("today", lambda: reading.as_of(""), self.show_today)
         self.show_question()
         self.say_answer(self.said)
         if self.researcher is None:
             self.refuse("nothing can be asked here: no database file is open")
-        elif self._given:
+        elif self._given is not None or self.where != And():
             self.put_question()
         self.begin()
+
+    def on_unmount(self) -> None:
+        """The question stays for the next time."""
+        is_own = self.research != self._given
+        last_question(self.app).leave(self.asked, self.name_kept, is_own=is_own)
 
     async def take(self, event: Key | Paste) -> None:
         """An action, or a move in the list that is in use; each before the next is looked at."""

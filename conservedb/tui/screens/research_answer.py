@@ -6,18 +6,16 @@ from typing import TYPE_CHECKING
 
 from textual import on
 
-from conservedb.knowledge.research import ROWS
+from conservedb.knowledge.research import ROWS, asks_has
 from conservedb.knowledge.research_told import describe
 from conservedb.knowledge.research_words import say
 from conservedb.tui.about import Kind
 from conservedb.tui.answer_columns import columns_of, facts_of
 from conservedb.tui.hits import no_screen
 from conservedb.tui.recording import Field
-from conservedb.tui.screens.entry_sheet import EntrySheet
 from conservedb.tui.screens.questioning import STOPPED
-from conservedb.tui.screens.research_question import Questioned
+from conservedb.tui.screens.research_question import LAYERS, Questioned
 from conservedb.tui.screens.sheet import FactSheet
-from conservedb.tui.text import QUIET, plain
 from conservedb.tui.widgets.answers_table import AnswersTable
 
 if TYPE_CHECKING:
@@ -35,8 +33,9 @@ class Answered(Questioned):
     reading: Reading
 
     def action_rows(self) -> None:
-        """The next kind of rows."""
-        self.rows = ROWS[(ROWS.index(self.rows) + 1) % len(ROWS)]
+        """The next kind of rows that can be asked so."""
+        offered = ROWS if not asks_has(self.where) else tuple(one for one in ROWS if one != LAYERS)
+        self.rows = offered[(offered.index(self.rows) + 1) % len(offered)]
         self.keep_order()
         self.show_question(self.path)
         self.ask_again()
@@ -65,9 +64,12 @@ class Answered(Questioned):
 
     def action_day(self) -> None:
         """Ask for another day."""
+        from conservedb.tui.screens.asking_sheets import DaysSheet
+
         field = Field("day", "day", "date", hint="any date, in words or EDTF; blank is today")
-        words = [plain("How layers stand is asked for the end of that day.", QUIET)]
-        sheet = EntrySheet("As of which day?", [(words, (field,))], "Enter goes there, Esc leaves")
+        words = "How layers stand is asked for the end of that day."
+        foot = "Enter goes there, Esc leaves"
+        sheet = DaysSheet(self.reading, "As of which day?", words, (field,), foot)
         self.open_over(sheet, lambda answers: self._go_to(answers["day"]) if answers else None)
 
     def action_today(self) -> None:
@@ -128,7 +130,7 @@ class Answered(Questioned):
 
         self.app.push_screen(ObjectScreen(self.reading, row.object, _place(row)))
 
-    def action_full(self) -> None:
+    def action_in_full(self) -> None:
         """The row under the cursor in full; in the question, the whole of it as a sentence."""
         table = self.query_one(AnswersTable)
         if not self.at_answer:

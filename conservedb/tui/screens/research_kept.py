@@ -28,7 +28,14 @@ _WAYS = (
     Kind("person", "p", "person", "", ""),
     Kind("object-kind", "o", "kind of object", "", ""),
 )
+_ONLY_OF = {"class": ("layers",), "person": ("layers", "interventions")}
+"""Ways to count that only these rows have, as questions/tally.py refuses the others."""
 _BAR_WIDTH = 76
+
+
+def ways(rows: str) -> tuple[Kind, ...]:
+    """How rows of a kind can be counted, for a menu."""
+    return tuple(one for one in _WAYS if rows in _ONLY_OF.get(one.name, (rows,)))
 
 
 class Kept(Answered):
@@ -178,12 +185,16 @@ class Kept(Answered):
 
     def action_compare(self) -> None:
         """Type two days."""
+        from conservedb.tui.screens.asking_sheets import DaysSheet
+
         fields = (
             Field("first", "first day", "date", required=True),
             Field("second", "second day", "date", hint="blank is today"),
         )
-        words = [plain("What answers on one of two days and not on the other.", QUIET)]
-        sheet = EntrySheet("Compare two days", [(words, fields)], "Enter compares, Esc leaves")
+        words = "What answers on one of two days and not on the other."
+        sheet = DaysSheet(
+            self.reading, "Compare two days", words, fields, "Enter compares, Esc leaves"
+        )
         self.open_over(sheet, self._compare)
 
     def _compare(self, days: dict[str, str] | None) -> None:
@@ -219,7 +230,7 @@ class Kept(Answered):
         """Choose what to count by."""
         from conservedb.tui.screens.menu import MenuSheet
 
-        self.open_over(MenuSheet("Count the answer by", _WAYS, ("", ())), self._count_by)
+        self.open_over(MenuSheet("Count the answer by", ways(self.rows), ("", ())), self._count_by)
 
     def _count_by(self, by: str | None) -> None:
         researcher, asked = self.researcher, self.asked

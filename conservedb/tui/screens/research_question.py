@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from textual import on
 from textual.content import Content
 
-from conservedb.knowledge.research import ROWS, And, Condition, Research, Tree
+from conservedb.knowledge.research import And, Condition, Has, Research, Tree
 from conservedb.knowledge.research_told import describe
 from conservedb.knowledge.research_words import say
 from conservedb.tui import condition_fields, question_lines
@@ -25,8 +25,9 @@ from conservedb.tui.widgets.title import Title
 if TYPE_CHECKING:
     from conservedb.questions.answers import AsOf
 
+LAYERS = "layers"
 _ROWS_SAID = {
-    "layers": "layers and uses of agents",
+    LAYERS: "layers and uses of agents",
     "places": "places",
     "interventions": "interventions",
     "objects": "objects",
@@ -38,7 +39,7 @@ class Questioned(Questioning):
 
     def __init__(self, research: Research | None = None) -> None:
         super().__init__()
-        self.rows = research.rows if research is not None else ROWS[0]
+        self.rows = research.rows if research is not None else LAYERS
         self.where: Tree = question_lines.grouped(research.where) if research is not None else And()
         self.name_kept = ""
         self.today: AsOf | None = None
@@ -104,6 +105,12 @@ class Questioned(Questioning):
         """Ask anew; counts that are known stay where only the order is another."""
         if self.researcher is not None:
             self.put_question(counted=counted)
+
+    def begin_with(self, asked: Asked, name: str) -> None:
+        """Take up a question as it was left: what is asked, of which day, in which order."""
+        self.rows, self.where = asked.research.rows, question_lines.grouped(asked.research.where)
+        self.on, self.order, self.descending = asked.on, asked.order, asked.descending
+        self.name_kept = name
 
     def take_question(self, research: Research, name: str = "") -> None:
         """Ask a question that was put together elsewhere."""
@@ -195,13 +202,19 @@ class Questioned(Questioning):
 
     def action_has(self) -> None:
         """Ask it of a layer or use by itself, or no longer."""
-        changed = question_lines.asked_to_have(self.where, self.path)
-        if self.rows == ROWS[0]:
-            self.tell("layers have no layers; w asks for locations, interventions or objects")
+        path = self.path
+        changed = question_lines.asked_to_have(self.where, path)
+        if self.rows == LAYERS:
+            self.tell(
+                "what a row has is asked of places, interventions or objects; w chooses those"
+            )
+        elif self.where == And():
+            self.tell("there is no condition yet; a adds one")
         elif changed == self.where:
             self.tell("this is asked by itself already, or holds what is; go to another line")
         else:
-            self._change(changed, self.path)
+            is_made = isinstance(question_lines.at(changed, path), Has)
+            self._change(changed, path[:-1] if is_made else path)
 
     def action_surely(self) -> None:
         """Only what is certain, or what is possible too."""

@@ -10,7 +10,7 @@ from textual.content import Content
 from textual.events import Click
 from textual.widget import Widget
 
-from conservedb.tui.actions import key_line
+from conservedb.tui.actions import GAP, key_line
 from conservedb.tui.text import QUIET, WARNING, joined, plain
 
 SECONDS = 6.0
@@ -25,7 +25,7 @@ class Shown(NamedTuple):
 
 
 class KeyLine(Widget):
-    """At most seven keys; each can be clicked. A message is shown in their stead.
+    """As many keys as have room; each can be clicked. A message is shown in their stead.
 
     Args:
         where: the screen; its actions are shown.
@@ -36,12 +36,15 @@ class KeyLine(Widget):
 
     def __init__(self, where: str = "", keys: Sequence[Shown] = ()) -> None:
         super().__init__(id="key-line")
-        self._actions = keys or [Shown(one.shown, one.label, one.target) for one in key_line(where)]
+        self._where, self._keys = where, keys
         self._message, self._ink = "", WARNING
         self._hides = 0
 
     def tell(self, message: str, ink: str = WARNING) -> None:
-        """Show a sentence for a few seconds; what was done is told in a calmer ink."""
+        """Show a sentence until the next key, or for a few seconds.
+
+        What was done is told in a calmer ink.
+        """
         self._message, self._ink = message, ink
         self._hides += 1
         turn = self._hides
@@ -50,8 +53,9 @@ class KeyLine(Widget):
 
     def clear(self) -> None:
         """Show the keys again."""
-        self._message = ""
-        self.refresh()
+        if self._message:
+            self._message = ""
+            self.refresh()
 
     def _clear(self, turn: int) -> None:
         if turn == self._hides:
@@ -65,16 +69,21 @@ class KeyLine(Widget):
             )
         parts = [
             joined((plain(action.shown, "bold $marked"), plain(action.label, QUIET)), " ")
-            for action in self._actions
+            for action in self._shown
         ]
-        return joined((Content(" "), joined(parts, "   ")))
+        return joined((Content(" "), joined(parts, " " * GAP)))
+
+    @property
+    def _shown(self) -> Sequence[Shown]:
+        listed = key_line(self._where, self.size.width) if not self._keys else ()
+        return self._keys or [Shown(one.shown, one.label, one.target) for one in listed]
 
     def on_click(self, event: Click) -> None:
         """Use the key that was clicked."""
         column = 1
-        for action in self._actions:
+        for action in self._shown:
             width = len(action.shown) + 1 + len(action.label)
             if column <= event.x < column + width:
                 self.call_later(self.screen.run_action, action.target)
                 return
-            column += width + 3
+            column += width + GAP
