@@ -53,11 +53,8 @@ class Compared:
     def added(self) -> str:
         """What is asked of each day, or of which the days are."""
         if self.research != self.asked:
-            return (
-                "on each day only what was there then, wholly or in part; uses and other steps do"
-                " not stay, and answer on neither"
-            )
-        return "how things stand without a day said is asked of each day, all else of both alike"
+            return "on each day only what was there, not uses and steps"
+        return "a state without a day is asked of each day"
 
 
 def compare(connection: Connection, research: Research, day_one: AsOf, day_two: AsOf) -> Compared:

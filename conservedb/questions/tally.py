@@ -77,6 +77,11 @@ STATEMENTS = (_CLASSES, _PEOPLE, _KINDS)
 _LABELS = {CLASS: _CLASSES, PERSON: _PEOPLE, OBJECT_KIND: _KINDS}
 
 
+def ways_of(rows: str) -> tuple[str, ...]:
+    """The ways in which rows of a kind can be counted."""
+    return tuple(way for way in WAYS if rows in _ONLY_OF.get(way, (rows,)))
+
+
 def counted(
     connection: Connection, research: Research, rows: Iterable[ResearchRow], by: str
 ) -> Tally | Decades:
@@ -88,8 +93,8 @@ def counted(
     Raises:
         AskError: such rows cannot be counted that way.
     """
-    only = _ONLY_OF.get(by, (research.rows,))
-    if research.rows not in only:
+    if by not in ways_of(research.rows):
+        only = _ONLY_OF[by]
         raise AskError(f"{research.rows} cannot be counted by {by}; ask for {' or '.join(only)}")
     if by == DECADE:
         return by_decade(map(_thing, rows))

@@ -178,7 +178,7 @@ def test_both_questions_of_two_days_are_told(ask: Command) -> None:
     shown = ask("ask", "material: epoxy", "--compare", "1960", "today", "--json").json
     assert shown["question"] == "layers where material: epoxy"
     assert shown["compared"] == "layers where material: epoxy and state: there"
-    told = "compared: on each day only what was there then, wholly or in part; uses"
+    told = "compared: on each day only what was there, not uses and steps"
     assert told in ask("ask", "material: epoxy", "--compare", "1960", "today").out
     shown = ask("ask", "state: gone", "--compare", "1960", "today", "--json").json
     assert shown["question"] == shown["compared"] == "layers where state: gone"

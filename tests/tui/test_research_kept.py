@@ -45,7 +45,7 @@ async def test_a_question_is_kept_asked_again_and_withdrawn(demo: Path) -> None:
         sentence = above(pilot)
         await typed(pilot, "x", "l")
         assert isinstance(pilot.app.screen, KeptSheet)
-        assert "Places with something laid" in screen_text(pilot.app)
+        assert "Places with something of which" in screen_text(pilot.app)
         await typed(pilot, "<enter>")
         assert say(screen(pilot).research) == "places where material: shellac"
         assert above(pilot) == sentence
@@ -93,7 +93,7 @@ async def test_what_became_surer_is_listed_with_both_words(demo: Path) -> None:
         await typed(pilot, "v", "1900", "<enter>", "1960", "<enter>")
         found = compared(demo, "material: shellac", "1900", "1960")
         text = screen_text(pilot.app)
-        assert f"on each day {found.added}" in text
+        assert found.added in text
         assert [one.before for one in found.surer] == ["possible"]
         assert [one.before for one in found.less_sure] == ["certain"]
         for told in ("surer on the second day  1", "possible, then certain: 1"):
@@ -234,7 +234,7 @@ async def test_nasty_text_is_data(demo: Path, tmp_path: Path, text: str) -> None
         await typed(pilot, "<ctrl+s>")
         sheet = pilot.app.screen
         assert isinstance(sheet, EntrySheet)
-        sheet.rows[0].value = text[:300]
+        sheet.rows[0].value = text[:200]
         await typed(pilot, "<ctrl+s>")  # in a field of several lines, Enter makes one more
         assert "kept as" in screen_text(pilot.app)
         assert UNPRINTABLE.search(screen_text(pilot.app)) is None

@@ -28,14 +28,14 @@ _WAYS = (
     Kind("person", "p", "person", "", ""),
     Kind("object-kind", "o", "kind of object", "", ""),
 )
-_ONLY_OF = {"class": ("layers",), "person": ("layers", "interventions")}
-"""Ways to count that only these rows have, as questions/tally.py refuses the others."""
 _BAR_WIDTH = 76
 
 
 def ways(rows: str) -> tuple[Kind, ...]:
     """How rows of a kind can be counted, for a menu."""
-    return tuple(one for one in _WAYS if rows in _ONLY_OF.get(one.name, (rows,)))
+    from conservedb.questions.tally import ways_of
+
+    return tuple(one for one in _WAYS if one.name in ways_of(rows))
 
 
 class Kept(Answered):
