@@ -39,8 +39,8 @@ from conservedb.knowledge.research import (
 _MOST = 60
 """More conditions than a person asks; a database refuses statements of any length."""
 _DEEPEST = 20
-_MOST_WORDS = 40
-"""The words of a value are looked for one by one, and an expression may not be of any depth."""
+_MOST_WORDS = 200
+"""Words are looked for one by one, and a statement takes neither any number nor any depth."""
 _TOKENS = re.compile(r'"(?:[^"]|"")*"|[()":]|[^\s()":]+')
 _RESERVED = ("and", "or", "not", "where", "between", "certainly", "possibly")
 _TODAY = ("today", "now")
@@ -114,7 +114,7 @@ class _Reader:
         self._text = text
         self._tokens = [_Token(one.group(), one.start()) for one in _TOKENS.finditer(text)]
         self._next = 0
-        self._conditions = 0
+        self._conditions = self._words = 0
 
     def research(self) -> Research:
         rows = self._rows()
@@ -205,6 +205,10 @@ class _Reader:
         tokens = self._value()
         if not tokens or not any(_plain(one).strip() for one in tokens):
             raise self._error(f'a value is missing after "{field}:"')
+        self._words += sum(len(_plain(one).split()) for one in tokens)
+        if self._words > _MOST_WORDS:
+            self._next = begins
+            raise self._error(f"there are more than {_MOST_WORDS} words; ask for fewer")
         try:
             if field == "state":
                 return Condition(field, *_state(tokens), certainly)
@@ -258,8 +262,6 @@ def _plain(token: _Token) -> str:
 def _joined(tokens: Sequence[_Token]) -> str:
     if len(tokens) > 1 and any(one.quoted for one in tokens):
         raise AskError("a value stands in double quotes as a whole, or not at all")
-    if sum(len(_plain(one).split()) for one in tokens) > _MOST_WORDS:
-        raise AskError(f"a value has more than {_MOST_WORDS} words; ask for fewer")
     return " ".join(map(_plain, tokens))
 
 

@@ -310,8 +310,16 @@ def test_a_span_that_is_not_over_is_asked_until_today(sample: Engine) -> None:
 
 @pytest.mark.parametrize("field", ["technique", "object", "material", "observed"])
 def test_too_many_words_are_one_sentence(field: str) -> None:
-    with pytest.raises(AskError, match="more than 40 words"):
+    with pytest.raises(AskError, match="more than 200 words"):
         read(f"{field}: " + "the " * 1200)
+
+
+def test_as_many_words_as_are_taken_can_be_asked(sample: Engine) -> None:
+    few = " or ".join(f"not technique: {'a ' * 4}" for _ in range(49))
+    with reading(sample) as connection:
+        for rows_asked in ("layers", "places"):
+            assert counts(connection, read(f"{rows_asked} where {few}"), TODAY).total
+        assert counts(connection, read(f"not technique: {'a ' * 200}"), TODAY).total
 
 
 def test_two_days_compared_are_days_that_have_come(sample: Engine) -> None:
