@@ -228,6 +228,7 @@ def test_what_cannot_be_answered(
     assert "error" in ask("ask", *arguments, "--json").json
 
 
+@pytest.mark.campaign
 def test_a_hostile_name_and_question_are_kept_as_data(writing: Command, tmp_path: Path) -> None:
     (tmp_path / "listed").mkdir()
     with (tmp_path / "listed" / "terms.csv").open("w", encoding="utf-8", newline="") as file:

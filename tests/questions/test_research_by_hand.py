@@ -404,7 +404,7 @@ def test_two_days_compared(collection: Collection) -> None:
 
 
 @pytest.mark.campaign
-@pytest.mark.parametrize("seed", range(int(os.environ.get("CONSERVEDB_QUESTIONS", "10"))))
+@pytest.mark.parametrize("seed", range(int(os.environ.get("CONSERVEDB_QUESTIONS", "5"))))
 def test_many_random_questions(collection: Collection, seed: int) -> None:
     asking = Asking(collection.by_hand.tables, seed)
     for _ in range(10):

@@ -123,6 +123,7 @@ async def walk(*keys: str, look: str = "") -> list[str]:
     return texts
 
 
+@pytest.mark.campaign
 async def test_without_colour_every_screen_reads_the_same(monkeypatch: pytest.MonkeyPatch) -> None:
     keys = ("tab", "g", "l", "escape", "o", "down", "down", "down", "m")
     coloured = await walk(*keys)

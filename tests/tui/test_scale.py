@@ -56,6 +56,7 @@ class Large(Canned):
         return replace(super().history(number, ""), mark=mark, rows=EVENTS * 300)
 
 
+@pytest.mark.campaign
 async def test_a_large_object_is_walked() -> None:
     async with sitting(Large(), mark="J250") as pilot:
         assert "J250  joint" in screen_text(pilot.app)
