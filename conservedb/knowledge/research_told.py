@@ -44,9 +44,6 @@ _STATES_SAID = {
 }
 
 
-_ANY = "something"
-
-
 def describe(research: Research) -> str:
     """The question as a sentence to be read aloud."""
     rows = _ROWS_SAID[research.rows]
@@ -58,7 +55,7 @@ def describe(research: Research) -> str:
     if isinstance(asked, Has):
         one = _all_of(asked.parts)
         whole = "" if isinstance(one, Condition) else f" {_OF_ONE.format(rows=research.rows)}"
-        return f"{rows} with {_ANY} of which this holds: {_tell(one)}.{whole}"
+        return f"{rows} with something that fits: {_tell(one)}.{whole}"
     return f"{rows} of which this holds: {_tell(asked)}."
 
 
@@ -75,10 +72,10 @@ def _tell(tree: Tree) -> str:
         told = _tell_condition(tree)
         return f"for certain {told}" if tree.certainly else told
     if isinstance(tree, Has):
-        return f"it has {_ANY} of which this holds: ({_tell(_all_of(tree.parts))})"
+        return f"it has something that fits: ({_tell(_all_of(tree.parts))})"
     if isinstance(tree, Not) and isinstance(tree.part, Has):
         inner = _tell(_all_of(tree.part.parts))
-        return f"it has nothing on record of which this holds: ({inner})"
+        return f"it has nothing on record that fits: ({inner})"
     if isinstance(tree, Not) and isinstance(tree.part, Not):
         return _tell(tree.part.part)
     if isinstance(tree, Not):

@@ -17,8 +17,8 @@ Path: TypeAlias = tuple[int, ...]
 Group: TypeAlias = And | Or | Has
 Change: TypeAlias = Callable[[Tree, Path], Tree]
 ROOT: Path = ()
-HAS = "it has something laid, used or done of which all of these hold:"
-HAS_NONE = "it has nothing on record of which all of these hold:"
+HAS = "it has something that fits all of these:"
+HAS_NONE = "it has nothing on record that fits all of these:"
 
 
 class Line(NamedTuple):

@@ -170,18 +170,18 @@ def test_a_question_is_told_as_a_sentence() -> None:
         ' and not (person: "W. Orde" or kind: join)'
     )
     assert describe(read(text)) == (
-        "Objects with something of which this holds: it is, belongs to, or was"
-        " called, “cellulose nitrate”, and at the close of “1950” it is there, wholly or in part,"
-        " and not that (“W. Orde” took part in the intervention, or the intervention is of the"
-        " kind “join”). All of this is asked of one and the same layer, use or step: objects"
-        " answer that have such a one, whatever else they have."
+        "Objects with something that fits: it is, belongs to, or was called, “cellulose nitrate”,"
+        " and at the close of “1950” it is there, wholly or in part, and not that (“W. Orde” took"
+        " part in the intervention, or the intervention is of the kind “join”). All of this is"
+        " asked of one and the same layer, use or step: objects answer that have such a one,"
+        " whatever else they have."
     )
     assert describe(
         read("objects where object kind: chest and has (role: fill) and has none (kind: join)")
     ) == (
-        "Objects of which this holds: it has something of which"
-        " this holds: (its role is “fill”), and it has nothing on record of which this holds:"
-        " (the intervention is of the kind “join”), and the object is of the kind “chest”."
+        "Objects of which this holds: it has something that fits: (its role is “fill”), and it has"
+        " nothing on record that fits: (the intervention is of the kind “join”), and the object is"
+        " of the kind “chest”."
     )
     assert describe(read("places where object: A.1")) == (
         "Places of which this holds: the object has the number, or the words in its title, “A.1”."

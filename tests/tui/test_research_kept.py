@@ -45,7 +45,7 @@ async def test_a_question_is_kept_asked_again_and_withdrawn(demo: Path) -> None:
         sentence = above(pilot)
         await typed(pilot, "x", "l")
         assert isinstance(pilot.app.screen, KeptSheet)
-        assert "Places with something of which" in screen_text(pilot.app)
+        assert "Places with something that fits" in screen_text(pilot.app)
         await typed(pilot, "<enter>")
         assert say(screen(pilot).research) == "places where material: shellac"
         assert above(pilot) == sentence
