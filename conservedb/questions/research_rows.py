@@ -183,11 +183,10 @@ class _Rows:
             return found(self._rows, self._asked, self._known)
         wanted = _wanted(self._asked)
         columns = (*_NAMES, "score")
-        asked = [
-            select(*(one.c[name] for name in columns))
-            for has, one in self._found.items()
-            if has in wanted
-        ]
+        only = [one for has, one in self._found.items() if has in wanted]
+        if len(only) == 1:
+            return only[0]
+        asked = [select(*(one.c[name] for name in columns)) for one in only]
         if not asked:
             nothing = next(iter(self._found.values()))
             return (
