@@ -147,7 +147,7 @@ def on_rows(tree: Tree, rows: str) -> Tree:
     Conditions of an occurrence that are joined by "and" are asked of one and the same.
     """
     if isinstance(tree, Has):
-        whole = _joined(And, tree.parts)
+        whole = joined(And, tree.parts)
         return whole if _by_itself(whole, rows) else tree
     if _by_itself(tree, rows):
         return tree
@@ -155,11 +155,11 @@ def on_rows(tree: Tree, rows: str) -> Tree:
         one = tuple(part for part in tree.parts if not asks_has(part))
         rest = tuple(on_rows(part, rows) for part in tree.parts if asks_has(part))
         apart = not one or _by_itself(And(one), rows)
-        return _joined(And, (*rest, *one) if apart else (*rest, Has(one)))
+        return joined(And, (*rest, *one) if apart else (*rest, Has(one)))
     if isinstance(tree, Or):
         bare = tuple(part for part in tree.parts if _of_occurrences(part, rows))
         rest = tuple(on_rows(part, rows) for part in tree.parts if part not in bare)
-        return _joined(Or, (*rest, Has((_joined(Or, bare),))) if bare else rest)
+        return joined(Or, (*rest, Has((joined(Or, bare),))) if bare else rest)
     if isinstance(tree, Not) and asks_has(tree.part):
         return Not(on_rows(tree.part, rows))
     return Has((tree,))
@@ -183,7 +183,8 @@ def _within_has(tree: Tree, condition: Condition) -> Tree:
     return type(tree)(tuple(_within_has(part, condition) for part in tree.parts))
 
 
-def _joined(kind: type[And] | type[Or], parts: tuple[Tree, ...]) -> Tree:
+def joined(kind: type[And] | type[Or], parts: tuple[Tree, ...]) -> Tree:
+    """Parts joined by and or by or; one alone as it is."""
     return parts[0] if len(parts) == 1 else kind(parts)
 
 

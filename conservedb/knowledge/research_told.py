@@ -11,6 +11,7 @@ from conservedb.knowledge.research import (
     Or,
     Research,
     Tree,
+    joined,
     on_rows,
 )
 
@@ -53,7 +54,7 @@ def describe(research: Research) -> str:
         return f"{rows} of which this holds: {_tell(research.where)}."
     asked = on_rows(research.where, research.rows)
     if isinstance(asked, Has):
-        one = _all_of(asked.parts)
+        one = joined(And, asked.parts)
         whole = "" if isinstance(one, Condition) else f" {_OF_ONE.format(rows=research.rows)}"
         return f"{rows} with something that fits: {_tell(one)}.{whole}"
     return f"{rows} of which this holds: {_tell(asked)}."
@@ -63,18 +64,14 @@ _OF_ONE = """All of this is asked of one and the same layer, use or step: {rows}
 such a one, whatever else they have."""
 
 
-def _all_of(parts: tuple[Tree, ...]) -> Tree:
-    return parts[0] if len(parts) == 1 else And(parts)
-
-
 def _tell(tree: Tree) -> str:
     if isinstance(tree, Condition):
         told = _tell_condition(tree)
         return f"for certain {told}" if tree.certainly else told
     if isinstance(tree, Has):
-        return f"it has something that fits: ({_tell(_all_of(tree.parts))})"
+        return f"it has something that fits: ({_tell(joined(And, tree.parts))})"
     if isinstance(tree, Not) and isinstance(tree.part, Has):
-        inner = _tell(_all_of(tree.part.parts))
+        inner = _tell(joined(And, tree.part.parts))
         return f"it has nothing on record that fits: ({inner})"
     if isinstance(tree, Not) and isinstance(tree.part, Not):
         return _tell(tree.part.part)

@@ -33,6 +33,7 @@ from conservedb.knowledge.research import (
     Research,
     Tree,
     asks_has,
+    joined,
     parts_of,
 )
 
@@ -350,8 +351,7 @@ def _say(tree: Tree) -> str:
         value = tree.value if tree.field == "state" else _quoted(tree.value)
         return f"{tree.field}: {certainly}{value}{_say_day(tree.on)}"
     if isinstance(tree, Has):
-        inside = tree.parts[0] if len(tree.parts) == 1 else And(tree.parts)
-        return f"has ({_say(inside)})"
+        return f"has ({_say(joined(And, tree.parts))})"
     if isinstance(tree, Not):
         inner = _say(tree.part)
         if isinstance(tree.part, Has):

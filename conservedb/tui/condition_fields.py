@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from conservedb.knowledge.research import FIELDS, And, Condition, Research
+from conservedb.knowledge.research import And, Condition, Research
 from conservedb.knowledge.research_words import read, say
 from conservedb.tui.about import Kind
 from conservedb.tui.recording import Field
@@ -47,11 +47,6 @@ def fields_of_object() -> tuple[Kind, ...]:
 
 def _kind(name: str, letter: str, label: str) -> Kind:
     return Kind(name, letter, label, "", "")
-
-
-def said(field: str) -> str:
-    """What a condition on a field asks."""
-    return FIELDS[field]
 
 
 def asked_for(condition: Condition, closed: tuple[str, ...]) -> tuple[Field, ...]:

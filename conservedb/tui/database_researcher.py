@@ -6,7 +6,6 @@ from collections.abc import Callable
 from typing import TYPE_CHECKING, TypeVar
 
 from conservedb.knowledge.research import Tree
-from conservedb.knowledge.research_words import AskError
 from conservedb.tui.reading import Connection, Database, Unanswered
 from conservedb.tui.recording import Completion
 from conservedb.tui.researching import Asked, Stop
@@ -156,8 +155,6 @@ class DatabaseResearcher:
             raw.set_progress_handler(lambda: stop.asked, _LOOKS_UP)
             try:
                 return question(connection, day)
-            except AskError as problem:
-                raise Unanswered(str(problem)) from problem
             finally:
                 raw.set_progress_handler(None, 0)
 

@@ -11,7 +11,7 @@ from textual.timer import Timer
 from conservedb.knowledge.research import FIELDS, Condition, Research, Tree
 from conservedb.knowledge.research_words import AskError, read
 from conservedb.tui.completing import date_words
-from conservedb.tui.condition_fields import TODAY, asked_for, condition_from, said
+from conservedb.tui.condition_fields import TODAY, asked_for, condition_from
 from conservedb.tui.reading import Unanswered
 from conservedb.tui.recording import Completion, Field
 from conservedb.tui.researching import Researcher
@@ -112,7 +112,7 @@ class ConditionSheet(AskingSheet):
         fields = asked_for(condition, closed)
         self._field = condition.field
         self._pause: Timer | None = None
-        words = (said(condition.field),)
+        words = (FIELDS[condition.field],)
         super().__init__(researcher, f"Condition: {condition.field}", words, fields)
 
     def on_mount(self) -> None:
